@@ -1,0 +1,37 @@
+import { ApolloServer } from '@apollo/server';
+import {
+  ApolloServerPluginCacheControlDisabled,
+  ApolloServerPluginLandingPageDisabled,
+} from '@apollo/server/plugin/disabled';
+import type { GraphQLSchema } from 'graphql';
+import type { ApiContext } from './kit/apiContext.js';
+import { answerOldMediaType } from './answerOldMediaType.js';
+import { limitDepth } from './limitDepth.js';
+import { limitMutations } from './limitMutations.js';
+import { priceQueries } from './priceQueries.js';
+import { showError, type ErrorLog } from './showError.js';
+
+const mostTokens = 4000;
+
+/** The GraphQL server over a schema, with every query priced before it runs. */
+export function createServer(schema: GraphQLSchema, log: ErrorLog): ApolloServer<ApiContext> {
+  return new ApolloServer<ApiContext>({
+    schema,
+    introspection: true,
+    csrfPrevention: true,
+    allowBatchedHttpRequests: false,
+    includeStacktraceInErrorResponses: false,
+    parseOptions: { maxTokens: mostTokens },
+    maxRecursiveSelections: true,
+    validationRules: [limitDepth],
+    stopOnTerminationSignals: false,
+    formatError: showError(log),
+    plugins: [
+      ApolloServerPluginCacheControlDisabled(),
+      ApolloServerPluginLandingPageDisabled(),
+      limitMutations,
+      priceQueries(schema),
+      answerOldMediaType,
+    ],
+  });
+}

@@ -1,0 +1,13 @@
+import type { Database } from '../../db/database.js';
+import type { TypeReads } from './typeReads.js';
+
+/** What every resolver is handed. */
+export interface ApiContext {
+  database: Database;
+  /** Milliseconds since the epoch, read once for the request, so that one answer has one "now". */
+  nowMs: number;
+  /** The person who asks, as far as the server knows; for the history. */
+  actorId: string | null;
+  /** How each type of the schema is read, by name. */
+  reads: ReadonlyMap<string, TypeReads>;
+}

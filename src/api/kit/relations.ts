@@ -1,0 +1,53 @@
+import { listParameter } from '../../db/dialect.js';
+import type { Loaded, Relation, Row } from './typeReads.js';
+
+/** A field that names one other record: `place`, read by the ids in the parents' `key`. */
+export const one =
+  (typeName: string, key: string): Relation =>
+  async (context, parents) => {
+    const ids = new Set<string>();
+    for (const parent of parents) {
+      const id = parent[key];
+      if (typeof id === 'string') ids.add(id);
+    }
+    const found = await context.reads.get(typeName)?.byIds(context, [...ids]);
+    const children = ids.size === 0 || !found ? [] : found;
+    const byId = new Map(children.map((row) => [row.id, row]));
+    const values = parents.map((parent) => byId.get(parent[key] as string) ?? null);
+    return { values, children, childType: typeName };
+  };
+
+/**
+ * A field that lists what cannot grow without bound.
+ * @param columns as `selectColumns` makes them, from `table`.
+ * @param parentColumn column of `table` with the parent's id.
+ */
+export const list =
+  (
+    typeName: string,
+    options: {
+      table: string;
+      columns: string;
+      parentColumn: string;
+      orderBy: string;
+      where?: string;
+    },
+  ): Relation =>
+  async (context, parents): Promise<Loaded> => {
+    const { dialect } = context.database.reader;
+    const { table, columns, parentColumn, orderBy, where } = options;
+    const children = await context.database.reader.rows<Row>(
+      `SELECT ${columns}, ${table}.${parentColumn} AS "parentId" FROM ${table}
+       WHERE ${dialect.isAnyOf(`${table}.${parentColumn}`)}${where ? ` AND ${where}` : ''}
+       ORDER BY ${orderBy}`,
+      [listParameter(parents.map((parent) => parent.id))],
+    );
+    return { values: grouped(parents, children), children, childType: typeName };
+  };
+
+/** The children of each parent, in the order in which they were read. */
+export function grouped(parents: readonly Row[], children: readonly Row[]): Row[][] {
+  const lists = new Map<unknown, Row[]>(parents.map((parent) => [parent.id, []]));
+  for (const child of children) lists.get(child['parentId'])?.push(child);
+  return parents.map((parent) => lists.get(parent.id) ?? []);
+}

@@ -1,0 +1,45 @@
+import type { ApolloServerPlugin } from '@apollo/server';
+import { GraphQLError, getNamedType, isListType, isNonNullType, type GraphQLSchema } from 'graphql';
+import { getComplexity, type ComplexityEstimator } from 'graphql-query-complexity';
+import type { ApiContext } from './kit/apiContext.js';
+import { defaultPageSize } from './kit/pageArgs.js';
+
+/** Values that one answer may hold at the most, by the count of what was asked. */
+export const highestPrice = 100_000;
+/** What a plain list is taken to hold; what can grow beyond that is a connection. */
+const plainListLength = 10;
+
+/** Each field costs one; what is below a list costs as often as the list may be long. */
+const byLength: ComplexityEstimator = ({ field, args, childComplexity, type }) => {
+  const first: unknown = args['first'];
+  const isPaged = field.args.some((argument) => argument.name === 'first');
+  if (isPaged) return 1 + (typeof first === 'number' ? first : defaultPageSize) * childComplexity;
+  const bare = isNonNullType(field.type) ? field.type.ofType : field.type;
+  const isPlainList = isListType(bare) && !getNamedType(type).name.endsWith('Connection');
+  return 1 + (isPlainList ? plainListLength : 1) * childComplexity;
+};
+
+/** Refuses a query that asks for too much, before any of it runs. */
+export const priceQueries = (schema: GraphQLSchema): ApolloServerPlugin<ApiContext> => ({
+  requestDidStart: () =>
+    Promise.resolve({
+      didResolveOperation: ({ request, document }) => {
+        const price = getComplexity({
+          schema,
+          query: document,
+          estimators: [byLength],
+          ...(request.variables && { variables: request.variables }),
+          ...(request.operationName && { operationName: request.operationName }),
+        });
+        if (price > highestPrice) throw tooDear(price);
+        return Promise.resolve();
+      },
+    }),
+});
+
+const tooDear = (price: number): GraphQLError =>
+  new GraphQLError(
+    `This query could ask for ${price} values; ${highestPrice} is the most in one go. ` +
+      'Ask for fewer rows ("first"), or for fewer lists inside lists.',
+    { extensions: { code: 'QUERY_TOO_COSTLY', http: { status: 400 } } },
+  );

@@ -1,0 +1,80 @@
+import { createServer as createHttpServer, type Server } from 'node:http';
+import { expressMiddleware } from '@as-integrations/express5';
+import express from 'express';
+import helmet from 'helmet';
+import type { Database } from '../db/database.js';
+import { reads } from '../features/reads.js';
+import { buildApiSchema } from './buildApiSchema.js';
+import { answerBrokenBody } from './answerBrokenBody.js';
+import { createServer } from './createServer.js';
+import type { ApiContext } from './kit/apiContext.js';
+import { refuseForeignHosts } from './refuseForeignHosts.js';
+import type { ErrorLog } from './showError.js';
+
+export interface ServeOptions {
+  host: string;
+  port: number;
+  /** Names beside the loopback's under which the server may be asked. */
+  allowedHosts: readonly string[];
+  clock: () => number;
+  log: ErrorLog;
+}
+
+export interface RunningApi {
+  url: string;
+  close(): Promise<void>;
+}
+
+const largestBody = '1mb';
+
+/** Nothing that the server's pages show comes from another machine. */
+const contentPolicy = { defaultSrc: ["'self'"], upgradeInsecureRequests: null };
+
+/** Serves the API of an open collection over HTTP. */
+export async function serveApi(database: Database, options: ServeOptions): Promise<RunningApi> {
+  const apollo = createServer(await buildApiSchema(), options.log);
+  await apollo.start();
+  const app = express();
+  app.disable('x-powered-by');
+  app.use(helmet({ contentSecurityPolicy: { directives: contentPolicy } }));
+  app.use(refuseForeignHosts(options.allowedHosts));
+  app.use(
+    '/graphql',
+    express.json({ limit: largestBody }),
+    expressMiddleware(apollo, {
+      context: () => Promise.resolve(contextOf(database, options.clock())),
+    }),
+  );
+  app.use(answerBrokenBody(options.log));
+  const http = createHttpServer({ requestTimeout: 30_000, headersTimeout: 10_000 }, app);
+  const port = await listening(http, options);
+  return {
+    url: `http://${options.host.includes(':') ? `[${options.host}]` : options.host}:${port}`,
+    close: async () => {
+      await new Promise<void>((resolve) => {
+        http.close(() => {
+          resolve();
+        });
+        http.closeIdleConnections();
+      });
+      await apollo.stop();
+    },
+  };
+}
+
+export const contextOf = (database: Database, nowMs: number): ApiContext => ({
+  database,
+  nowMs,
+  actorId: null,
+  reads,
+});
+
+function listening(http: Server, { host, port }: ServeOptions): Promise<number> {
+  return new Promise((resolve, reject) => {
+    http.once('error', reject);
+    http.listen(port, host, () => {
+      const address = http.address();
+      resolve(typeof address === 'object' && address ? address.port : port);
+    });
+  });
+}

@@ -1,0 +1,37 @@
+import { Command } from 'commander';
+import { addBackup } from './backup.js';
+import { addDemo } from './demo.js';
+import { addExport } from './exportCollection.js';
+import { addImport } from './importFile.js';
+import { addLoad } from './load.js';
+import { addRecompute } from './recompute.js';
+import { addSchema } from './schema.js';
+import { addServe } from './serve.js';
+import type { Surroundings } from './surroundings.js';
+
+/** The command line: one command a file. */
+export function buildProgram(around: Surroundings): Command {
+  const program = new Command('reglow')
+    .description('The record of a collector who restores vintage radio sets.')
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => {
+        around.print(text.trimEnd());
+      },
+      writeErr: (text) => {
+        around.say(text.trimEnd());
+      },
+      outputError: (text, write) => {
+        write(text.replace(/^error: /, ''));
+      },
+    });
+  addServe(program, around);
+  addImport(program, around);
+  addExport(program, around);
+  addLoad(program, around);
+  addBackup(program, around);
+  addDemo(program, around);
+  addRecompute(program, around);
+  addSchema(program, around);
+  return program;
+}

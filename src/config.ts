@@ -1,0 +1,46 @@
+import { homedir } from 'node:os';
+import { join } from 'node:path';
+
+/** What a person can set, from the environment; the command line overrides it. */
+export interface Config {
+  /** `sqlite:/path/to/file.sqlite` or `postgres://…`. */
+  databaseUrl: string;
+  host: string;
+  port: number;
+  /** Host names beside the loopback's under which the server may be asked. */
+  allowedHosts: string[];
+  isQuiet: boolean;
+}
+
+/**
+ * Reads the environment: `REGLOW_DATA` (folder), `REGLOW_DATABASE` (URL), `REGLOW_HOST`,
+ * `REGLOW_PORT`, `REGLOW_ALLOWED_HOSTS` (comma-separated).
+ * @throws Error with what to mend when a setting cannot be read.
+ */
+export function readConfig(environment: NodeJS.ProcessEnv): Config {
+  const folder = environment['REGLOW_DATA'] ?? dataFolder(environment);
+  const port = Number(environment['REGLOW_PORT'] ?? 4600);
+  if (!Number.isInteger(port) || port < 0 || port > 65_535) {
+    throw new Error(
+      `REGLOW_PORT must be a port from 0 to 65535, not "${environment['REGLOW_PORT'] ?? ''}".`,
+    );
+  }
+  return {
+    databaseUrl: environment['REGLOW_DATABASE'] ?? `sqlite:${join(folder, 'reglow.sqlite')}`,
+    host: environment['REGLOW_HOST'] ?? '127.0.0.1',
+    port,
+    allowedHosts: (environment['REGLOW_ALLOWED_HOSTS'] ?? '').split(',').filter(Boolean),
+    isQuiet: environment['REGLOW_QUIET'] === '1',
+  };
+}
+
+/** Where programs keep a user's data on this system. */
+function dataFolder(environment: NodeJS.ProcessEnv): string {
+  if (process.platform === 'win32' && environment['APPDATA']) {
+    return join(environment['APPDATA'], 'reglow');
+  }
+  if (process.platform === 'darwin') {
+    return join(homedir(), 'Library', 'Application Support', 'reglow');
+  }
+  return join(environment['XDG_DATA_HOME'] ?? join(homedir(), '.local', 'share'), 'reglow');
+}

@@ -1,0 +1,16 @@
+import { PeoplePlacesModels1764000000001 } from '../../migrations/1764000000001-people-places-models.js';
+import { ItemsAndLots1764000000002 } from '../../migrations/1764000000002-items-and-lots.js';
+import { IntakeAndParts1764000000003 } from '../../migrations/1764000000003-intake-and-parts.js';
+import { WorkAndMoney1764000000004 } from '../../migrations/1764000000004-work-and-money.js';
+import { HistoryAndStanding1764000000005 } from '../../migrations/1764000000005-history-and-standing.js';
+import { Search1764000000006 } from '../../migrations/1764000000006-search.js';
+
+/** Every step of the schema, oldest first. Steps that have landed are never edited. */
+export const migrations = [
+  PeoplePlacesModels1764000000001,
+  ItemsAndLots1764000000002,
+  IntakeAndParts1764000000003,
+  WorkAndMoney1764000000004,
+  HistoryAndStanding1764000000005,
+  Search1764000000006,
+];

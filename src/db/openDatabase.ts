@@ -1,0 +1,105 @@
+import { AsyncLocalStorage } from 'node:async_hooks';
+import { mkdirSync } from 'node:fs';
+import { dirname } from 'node:path';
+import type BetterSqlite from 'better-sqlite3';
+import { DataSource, type DataSourceOptions, type MixedList } from 'typeorm';
+import type { Database } from './database.js';
+import type { UnitOfWork } from './unitOfWork.js';
+import { migrate } from './migrate.js';
+import { postgresReader } from './postgresReader.js';
+import { postgresSnapshot } from './postgresSnapshot.js';
+import { refusalFromConstraint } from './refusalFromConstraint.js';
+import { repeatOnClash } from './repeatOnClash.js';
+import { SnakeNaming } from './snakeNaming.js';
+import { sqliteReader } from './sqliteReader.js';
+import { sqliteSnapshot } from './sqliteSnapshot.js';
+import { WriteQueue } from './writeQueue.js';
+
+type Classes = MixedList<new () => object>;
+
+export interface DatabaseSettings {
+  /** `sqlite:/path/to/file.sqlite` or `postgres://…`. */
+  url: string;
+  entities: Classes;
+  migrations: Classes;
+  /** Runs inside each transaction, after its work (and at each `flush`), before its commit. */
+  beforeCommit(work: UnitOfWork): Promise<void>;
+}
+
+/** Opens the records and brings their tables up to date. */
+export async function openDatabase(settings: DatabaseSettings): Promise<Database> {
+  const isSqlite = settings.url.startsWith('sqlite:');
+  const path = settings.url.slice('sqlite:'.length);
+  if (isSqlite) mkdirSync(dirname(path), { recursive: true });
+  const dataSource = new DataSource(isSqlite ? sqlite(settings, path) : postgres(settings));
+  await dataSource.initialize();
+  await migrate(dataSource, settings.url);
+  const reader = isSqlite ? sqliteReader(path) : postgresReader(settings.url);
+  const engine = reader.dialect.engine;
+  const queue = new WriteQueue();
+  // A nested act would wait for the queue that it holds: refuse it instead of hanging.
+  const inside = new AsyncLocalStorage<true>();
+  return {
+    engine,
+    dataSource,
+    reader,
+    write: (act, fn) => {
+      if (inside.getStore()) throw new Error('write() within write(): hand down the unit of work');
+      const transaction = () =>
+        inside.run(true, () =>
+          dataSource.transaction(async (manager) => {
+            const work: UnitOfWork = {
+              ...act,
+              manager,
+              engine,
+              writes: [],
+              flush: async () => {
+                await settings.beforeCommit(work);
+                work.writes.length = 0;
+              },
+            };
+            const result = await fn(work);
+            await work.flush();
+            return result;
+          }),
+        );
+      const run = isSqlite ? queue.run(transaction) : repeatOnClash(transaction);
+      return run.catch((error: unknown) => {
+        throw refusalFromConstraint(error);
+      });
+    },
+    snapshot: (fn) => (isSqlite ? sqliteSnapshot(path, fn) : postgresSnapshot(settings.url, fn)),
+    close: async () => {
+      await queue.drained();
+      await reader.close();
+      await dataSource.destroy();
+    },
+  };
+}
+
+/** `all`, never `none`: outside a transaction SQLite drops child rows when a table is rebuilt. */
+const shared = (settings: DatabaseSettings) => ({
+  entities: settings.entities,
+  migrations: settings.migrations,
+  migrationsTransactionMode: 'all' as const,
+  namingStrategy: new SnakeNaming(),
+  logging: false,
+});
+
+const sqlite = (settings: DatabaseSettings, path: string): DataSourceOptions => ({
+  ...shared(settings),
+  type: 'better-sqlite3',
+  database: path,
+  enableWAL: true,
+  prepareDatabase: (connection: BetterSqlite.Database) => {
+    connection.pragma('busy_timeout = 5000');
+    connection.pragma('synchronous = FULL');
+  },
+});
+
+const postgres = (settings: DatabaseSettings): DataSourceOptions => ({
+  ...shared(settings),
+  type: 'postgres',
+  url: settings.url,
+  poolSize: 8,
+});

@@ -1,0 +1,5 @@
+/** One task must be out of the way before another can begin. */
+export interface TaskEdge {
+  readonly beforeId: string;
+  readonly afterId: string;
+}

@@ -1,0 +1,87 @@
+import type { PositionState } from '../completeness/positionCheck.js';
+import type { ComponentState } from '../condition/componentState.js';
+
+/** Everything a readiness answer rests on, as recorded at the moment that is asked about. */
+export interface ReadinessFacts {
+  readonly rig: ItemFacts;
+  /** The positions of the model's fit-out with their standing; empty when it has none. */
+  readonly positions: readonly PositionFacts[];
+  readonly requiredRoles: readonly RoleFacts[];
+  /** All accessories named by a role, and all that house one of them. */
+  readonly accessories: readonly AccessoryFacts[];
+  readonly procedures: readonly ProcedureFacts[];
+  /** Checks made on the rig, in any order; per procedure the latest counts. */
+  readonly finalChecks: readonly FinalCheckFacts[];
+}
+
+export interface ItemFacts {
+  readonly itemId: string;
+  readonly name: string;
+  readonly isRetired: boolean;
+  /** False while it is lent, at a repairer, sold or lost. */
+  readonly isInHand: boolean;
+  readonly findings: readonly FindingFacts[];
+  readonly hazards: readonly HazardFacts[];
+  readonly components: readonly ComponentFacts[];
+}
+
+export interface AccessoryFacts extends ItemFacts {
+  /** The accessory whose case or chassis it sits in; null when it stands by itself. */
+  readonly housedInId: string | null;
+}
+
+export interface FindingFacts {
+  readonly findingId: string;
+  readonly description: string;
+  readonly isOpen: boolean;
+  readonly isBlocking: boolean;
+  /** An electrical danger, such as a chassis at mains potential: nothing may be connected. */
+  readonly isElectricalHazard: boolean;
+}
+
+export interface HazardFacts {
+  readonly hazardId: string;
+  readonly description: string;
+  /** The usual caution, shown wherever the hazard is named; null when none is recorded. */
+  readonly caution: string | null;
+  readonly isCleared: boolean;
+  /** The check that alone clears it; null when none is named. */
+  readonly clearedByCheck: string | null;
+  /** Belongs to the design and stays, such as a high plate voltage: a caution, never a blocker. */
+  readonly isByDesign: boolean;
+}
+
+export interface ComponentFacts {
+  readonly componentId: string;
+  readonly name: string;
+  readonly isInRequiredPosition: boolean;
+  readonly state: ComponentState;
+}
+
+export interface PositionFacts {
+  readonly positionKey: string;
+  readonly isRequired: boolean;
+  readonly state: PositionState;
+}
+
+export interface RoleFacts {
+  readonly roleCode: string;
+  /** As it stands in a sentence: "power supply". */
+  readonly roleName: string;
+  /** The accessories recorded as able to fill it for this rig. */
+  readonly accessoryIds: readonly string[];
+}
+
+export interface ProcedureFacts {
+  readonly procedureCode: string;
+  readonly name: string;
+  /** Days of 24 hours from the check on; null: it does not lapse. */
+  readonly validityDays: number | null;
+}
+
+export interface FinalCheckFacts {
+  readonly checkId: string;
+  readonly procedureCode: string;
+  readonly isPassed: boolean;
+  readonly doneAtMs: number;
+}

@@ -1,0 +1,86 @@
+import type { Blocker } from './blocker.js';
+import { componentBlockers } from './componentBlockers.js';
+import { itemBlockers } from './itemBlockers.js';
+import type { AccessoryFacts } from './readinessFacts.js';
+
+export interface Serviceability {
+  readonly accessoryId: string;
+  readonly isServiceable: boolean;
+  /** Whether an open or uncleared hazard is among the reasons. */
+  readonly carriesHazard: boolean;
+  /** Why it cannot serve; empty when it can. */
+  readonly reasons: readonly Blocker[];
+}
+
+/**
+ * Whether an accessory can serve a rig: not retired, in hand, no open blocking finding, no hazard
+ * open or uncleared, no rejected or suspect component, and the same of whatever it is housed in.
+ */
+export function serviceability(
+  accessoryId: string,
+  accessories: ReadonlyMap<string, AccessoryFacts>,
+): Serviceability {
+  return judge(accessoryId, accessories, []);
+}
+
+function judge(
+  accessoryId: string,
+  accessories: ReadonlyMap<string, AccessoryFacts>,
+  housedInside: readonly string[],
+): Serviceability {
+  const accessory = accessories.get(accessoryId);
+  if (accessory === undefined) return result(accessoryId, [notRecorded(accessoryId)]);
+  if (housedInside.includes(accessoryId)) return result(accessoryId, [inItself(accessory)]);
+  const reasons = [...itemBlockers(accessory), ...componentBlockers(accessory.components)];
+  if (accessory.housedInId !== null) {
+    const path = [...housedInside, accessoryId];
+    const housing = judge(accessory.housedInId, accessories, path);
+    const housingName = accessories.get(accessory.housedInId)?.name ?? accessory.housedInId;
+    if (!housing.isServiceable) reasons.push(housingBlocker(accessory, housingName, housing));
+  }
+  return result(accessoryId, reasons);
+}
+
+function result(accessoryId: string, reasons: readonly Blocker[]): Serviceability {
+  const carriesHazard = reasons.some((reason) => reason.level === 'DO_NOT_CONNECT');
+  return { accessoryId, isServiceable: reasons.length === 0, carriesHazard, reasons };
+}
+
+function housingBlocker(
+  accessory: AccessoryFacts,
+  housingName: string,
+  housing: Serviceability,
+): Blocker {
+  const why = housing.reasons.map((reason) => reason.message).join(' ');
+  const mend = housing.reasons.map((reason) => reason.wouldBeMetBy).join(' ');
+  return {
+    code: 'HOUSING_NOT_SERVICEABLE',
+    level: housing.carriesHazard ? 'DO_NOT_CONNECT' : 'NOT_READY',
+    message: `“${accessory.name}” is housed in “${housingName}”, which cannot serve: ${why}`,
+    subjectKind: 'ITEM',
+    subjectId: housing.accessoryId,
+    wouldBeMetBy: `${mend} Or house “${accessory.name}” elsewhere.`,
+  };
+}
+
+function notRecorded(accessoryId: string): Blocker {
+  return {
+    code: 'ACCESSORY_NOT_RECORDED',
+    level: 'NOT_READY',
+    message: `Accessory ${accessoryId} is named but not recorded.`,
+    subjectKind: 'ITEM',
+    subjectId: accessoryId,
+    wouldBeMetBy: `Record accessory ${accessoryId}, or name another.`,
+  };
+}
+
+function inItself(accessory: AccessoryFacts): Blocker {
+  return {
+    code: 'HOUSED_IN_ITSELF',
+    level: 'NOT_READY',
+    message: `“${accessory.name}” is recorded as housed, step by step, in itself.`,
+    subjectKind: 'ITEM',
+    subjectId: accessory.itemId,
+    wouldBeMetBy: `Mend what “${accessory.name}” is housed in.`,
+  };
+}

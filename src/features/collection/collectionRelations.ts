@@ -1,0 +1,9 @@
+import { one } from '../../api/kit/relations.js';
+import type { Relation } from '../../api/kit/typeReads.js';
+import { standingRelationsOfCollection } from '../standing/collectionStandingRelations.js';
+
+/** What is asked of the whole collection; each feature adds what it knows. */
+export const collectionRelations: Record<string, Relation> = {
+  ...standingRelationsOfCollection,
+  owner: one('Party', 'ownerId'),
+};

@@ -1,0 +1,2 @@
+export const messageOf = (error: unknown): string =>
+  error instanceof Error ? error.message : String(error);

@@ -1,0 +1,19 @@
+import { intakeVerbs } from './intakeVerbs.js';
+import { moneyVerbs } from './moneyVerbs.js';
+import { partVerbs } from './partVerbs.js';
+import { projectVerbs } from './projectVerbs.js';
+import { standingVerbs } from './standingVerbs.js';
+import type { StoryVerb } from './storyEvent.js';
+import { workVerbs } from './workVerbs.js';
+
+const verbs: Record<string, StoryVerb> = {
+  ...intakeVerbs,
+  ...moneyVerbs,
+  ...partVerbs,
+  ...projectVerbs,
+  ...standingVerbs,
+  ...workVerbs,
+};
+
+/** Every verb that a story may use; what each records is in the file of its kind. */
+export const storyVerbs: ReadonlyMap<string, StoryVerb> = new Map(Object.entries(verbs));

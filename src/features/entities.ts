@@ -1,0 +1,79 @@
+import { AcquisitionEntity } from './acquisitions/acquisition.entity.js';
+import { ExtraCostEntity } from './acquisitions/extraCost.entity.js';
+import { LotLineEntity } from './acquisitions/lotLine.entity.js';
+import { CollectionEntity } from './collection/collection.entity.js';
+import { ExpenseEntity } from './expenses/expense.entity.js';
+import { FindingEntity } from './findings/finding.entity.js';
+import { HazardEntity } from './hazards/hazard.entity.js';
+import { ChangeEntity } from './history/change.entity.js';
+import { FitOutCheckEntity } from './inspections/fitOutCheck.entity.js';
+import { InspectionEntity } from './inspections/inspection.entity.js';
+import { ItemEntity } from './items/item.entity.js';
+import { ServiceEntity } from './items/service.entity.js';
+import { FitOutPositionEntity } from './models/fitOutPosition.entity.js';
+import { ModelEntity } from './models/model.entity.js';
+import { ModelCapabilityEntity } from './models/modelCapability.entity.js';
+import { ModelRoleEntity } from './models/modelRole.entity.js';
+import { PartyEntity } from './parties/party.entity.js';
+import { ComponentEntity } from './parts/component.entity.js';
+import { FittingEntity } from './parts/fitting.entity.js';
+import { PartTypeEntity } from './parts/partType.entity.js';
+import { MoveEntity } from './places/move.entity.js';
+import { PlaceEntity } from './places/place.entity.js';
+import { ProjectEntity } from './projects/project.entity.js';
+import { ClaimEntity } from './provenance/claim.entity.js';
+import { ProvenanceEventEntity } from './provenance/provenanceEvent.entity.js';
+import { FinalCheckEntity } from './readiness/finalCheck.entity.js';
+import { LimitEntity } from './readings/limit.entity.js';
+import { ReadingEntity } from './readings/reading.entity.js';
+import { ItemCostEntity } from './standing/itemCost.entity.js';
+import { ItemHoursEntity } from './standing/itemHours.entity.js';
+import { ItemStandingEntity } from './standing/itemStanding.entity.js';
+import { TaskEntity } from './tasks/task.entity.js';
+import { TaskPredecessorEntity } from './tasks/taskPredecessor.entity.js';
+import { TaskStepEntity } from './tasks/taskStep.entity.js';
+import { WorkBreakEntity } from './work/workBreak.entity.js';
+import { WorkSessionEntity } from './work/workSession.entity.js';
+
+/**
+ * Every table that holds what a person recorded, in an order in which each refers only to those
+ * before it (or to itself): the order in which an archive is written and loaded.
+ */
+export const recordEntities = [
+  PartyEntity,
+  CollectionEntity,
+  PlaceEntity,
+  PartTypeEntity,
+  ModelEntity,
+  ModelCapabilityEntity,
+  ModelRoleEntity,
+  FitOutPositionEntity,
+  LimitEntity,
+  ItemEntity,
+  ServiceEntity,
+  MoveEntity,
+  AcquisitionEntity,
+  ExtraCostEntity,
+  LotLineEntity,
+  ClaimEntity,
+  ProvenanceEventEntity,
+  InspectionEntity,
+  FitOutCheckEntity,
+  FindingEntity,
+  HazardEntity,
+  ComponentEntity,
+  FittingEntity,
+  ReadingEntity,
+  FinalCheckEntity,
+  ProjectEntity,
+  TaskEntity,
+  TaskStepEntity,
+  TaskPredecessorEntity,
+  WorkSessionEntity,
+  WorkBreakEntity,
+  ExpenseEntity,
+  ChangeEntity,
+] as const;
+
+/** Tables that are computed from the records and can be rebuilt from them at any time. */
+export const computedEntities = [ItemStandingEntity, ItemHoursEntity, ItemCostEntity] as const;

@@ -1,0 +1,14 @@
+import { GraphQLDateTimeISO } from 'graphql-scalars';
+import { Field, ObjectType } from 'type-graphql';
+import { connectionOf } from '../../api/kit/connectionOf.js';
+
+@ObjectType({ description: 'One change of a record.', simpleResolvers: true })
+export class Change {
+  @Field(() => String, { description: 'What was done: createRig, moveItem.' })
+  action!: string;
+
+  @Field(() => GraphQLDateTimeISO, { description: 'When.' })
+  at!: string;
+}
+
+export const ChangeConnection = connectionOf('Change', () => Change, 'changes');

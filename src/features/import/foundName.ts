@@ -1,0 +1,2 @@
+/** The record that a name in a list stands for, or why that is not clear. */
+export type FoundName = { id: string } | { why: string };

@@ -1,0 +1,9 @@
+import type { Query } from '../../db/query.js';
+
+/** What the collection counts in; null while nobody has said so. */
+export async function homeCurrency(query: Query): Promise<string | null> {
+  const [collection] = await query<{ currency: string }>(
+    'SELECT home_currency AS "currency" FROM collection',
+  );
+  return collection?.currency ?? null;
+}

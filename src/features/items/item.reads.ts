@@ -1,0 +1,20 @@
+import type { Row, TypeReads } from '../../api/kit/typeReads.js';
+import { listParameter } from '../../db/dialect.js';
+import { itemColumns } from './itemColumns.js';
+import { itemRelations } from './itemRelations.js';
+
+const kinds = {
+  Item: '',
+  Rig: ` AND item.kind = 'RIG'`,
+  Accessory: ` AND item.kind = 'ACCESSORY'`,
+};
+
+export const itemReads: TypeReads[] = Object.entries(kinds).map(([typeName, ofKind]) => ({
+  typeName,
+  byIds: ({ database: { reader } }, ids) =>
+    reader.rows<Row>(
+      `SELECT ${itemColumns} FROM item WHERE ${reader.dialect.isAnyOf('item.id')}${ofKind}`,
+      [listParameter(ids)],
+    ),
+  relations: itemRelations,
+}));

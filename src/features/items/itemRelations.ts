@@ -1,0 +1,42 @@
+import { readingRelationsOfItem } from '../readings/reading.reads.js';
+import { finalCheckRelationsOfItem } from '../readiness/finalCheck.reads.js';
+import { fittingRelationsOfItem } from '../parts/fitting.reads.js';
+import { inspectionRelationsOfItem } from '../inspections/inspection.reads.js';
+import { fitOutRelationsOfItem } from '../inspections/fitOutStanding.reads.js';
+import { hazardRelationsOfItem } from '../hazards/hazard.reads.js';
+import { findingRelationsOfItem } from '../findings/finding.reads.js';
+import { acquisitionRelationsOfItem } from '../acquisitions/lotLine.reads.js';
+import { expenseRelationsOfItem } from '../expenses/expense.reads.js';
+import { provenanceRelationsOfItem } from '../provenance/provenance.reads.js';
+import { one } from '../../api/kit/relations.js';
+import { historyRelationsOfItem } from '../history/change.reads.js';
+import { housingRelationsOfItem } from '../housing/housing.reads.js';
+import { moveRelationsOfItem } from '../places/move.reads.js';
+import { serviceRelationsOfItem } from '../services/service.reads.js';
+import { standingRelationsOfItem } from '../standing/standingRelations.js';
+import type { Relation } from '../../api/kit/typeReads.js';
+import { projectRelationsOfItem } from '../projects/project.reads.js';
+import { sessionRelationsOfItem } from '../work/workSession.reads.js';
+
+/** Every relation of rigs and accessories; each feature adds what it knows of an item. */
+export const itemRelations: Record<string, Relation> = {
+  ...inspectionRelationsOfItem,
+  ...fitOutRelationsOfItem,
+  ...findingRelationsOfItem,
+  ...hazardRelationsOfItem,
+  ...fittingRelationsOfItem,
+  ...readingRelationsOfItem,
+  ...finalCheckRelationsOfItem,
+  ...projectRelationsOfItem,
+  ...sessionRelationsOfItem,
+  ...acquisitionRelationsOfItem,
+  ...expenseRelationsOfItem,
+  ...provenanceRelationsOfItem,
+  ...standingRelationsOfItem,
+  ...historyRelationsOfItem,
+  ...housingRelationsOfItem,
+  ...moveRelationsOfItem,
+  ...serviceRelationsOfItem,
+  model: one('Model', 'modelId'),
+  place: one('Place', 'placeId'),
+};

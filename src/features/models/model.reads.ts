@@ -1,0 +1,70 @@
+import { childPages } from '../../api/kit/childPages.js';
+import { list, one } from '../../api/kit/relations.js';
+import { selectColumns } from '../../api/kit/selectColumns.js';
+import { tableReads } from '../../api/kit/tableReads.js';
+import { itemColumns } from '../items/itemColumns.js';
+import { limitsOf } from '../readings/limit.reads.js';
+
+const columns = selectColumns('model', [
+  'id',
+  'version',
+  'itemKind',
+  'maker',
+  'designation',
+  'description',
+  'firstYearMade',
+  'lastYearMade',
+  'note',
+  'retiredAt',
+]);
+const positionColumns = selectColumns('fit_out_position', [
+  'id',
+  'version',
+  'modelId',
+  'designator',
+  'zone',
+  'partTypeId',
+  'isRequired',
+  'ordinal',
+  'note',
+]);
+
+export const modelReads = tableReads('Model', 'model', columns, {
+  capabilities: list('ModelCapability', {
+    table: 'model_capability',
+    columns: selectColumns('model_capability', ['id', 'band', 'mode', 'outputMilliwatts']),
+    parentColumn: 'model_id',
+    orderBy: 'model_capability.band, model_capability.mode',
+  }),
+  roles: list('ModelRole', {
+    table: 'model_role',
+    columns: selectColumns('model_role', ['id', 'role', 'isRequired']),
+    parentColumn: 'model_id',
+    orderBy: 'model_role.role',
+  }),
+  fitOut: childPages('FitOutPosition', {
+    table: 'fit_out_position',
+    columns: positionColumns,
+    parentColumn: 'model_id',
+    sortColumn: 'ordinal',
+    sortName: 'ordinal',
+    direction: 'ASC',
+  }),
+  limits: limitsOf('model_id'),
+  items: childPages('Item', {
+    table: 'item',
+    columns: itemColumns,
+    parentColumn: 'model_id',
+    sortColumn: 'inventory_number',
+    sortName: 'inventoryNumber',
+    direction: 'ASC',
+    where: 'item.retired_at IS NULL',
+  }),
+});
+
+export const fitOutPositionReads = tableReads(
+  'FitOutPosition',
+  'fit_out_position',
+  positionColumns,
+  { model: one('Model', 'modelId'), partType: one('PartType', 'partTypeId') },
+);

@@ -1,0 +1,24 @@
+import { openDatabase } from '../db/openDatabase.js';
+import type { Database } from '../db/database.js';
+import { migrations } from '../db/migrations.js';
+import type { UnitOfWork } from '../db/unitOfWork.js';
+import { computedEntities, recordEntities } from './entities.js';
+import { appendHistory } from './history/appendHistory.js';
+import { refreshItemText } from './search/refreshItemText.js';
+import { refreshStandings } from './standing/refreshStandings.js';
+
+/** Opens a collection's records with everything that must follow from each write. */
+export const openCollection = (url: string): Promise<Database> =>
+  openDatabase({
+    url,
+    entities: [...recordEntities, ...computedEntities],
+    migrations,
+    beforeCommit: followUp,
+  });
+
+/** What follows from a unit of work, inside its transaction. */
+async function followUp(work: UnitOfWork): Promise<void> {
+  await appendHistory(work);
+  await refreshItemText(work);
+  await refreshStandings(work);
+}

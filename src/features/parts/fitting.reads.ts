@@ -1,0 +1,70 @@
+import { childPages } from '../../api/kit/childPages.js';
+import { grouped, list, one } from '../../api/kit/relations.js';
+import { selectColumns } from '../../api/kit/selectColumns.js';
+import { tableReads } from '../../api/kit/tableReads.js';
+import type { Relation } from '../../api/kit/typeReads.js';
+import { listParameter } from '../../db/dialect.js';
+
+const columns = selectColumns('fitting', [
+  'id',
+  'version',
+  'componentId',
+  'itemId',
+  'designator',
+  'fittedAt',
+  'removedAt',
+  'disposition',
+  'note',
+]);
+
+/** The place in the model's fit-out, where the model has it. */
+const position: Relation = async (context, fittings, args, asked) => {
+  const { reader } = context.database;
+  const found = await reader.rows<{ id: string; parentId: string }>(
+    `SELECT fit_out_position.id AS "id", fitting.id AS "parentId"
+     FROM fitting JOIN item ON item.id = fitting.item_id
+     JOIN fit_out_position ON fit_out_position.model_id = item.model_id
+       AND fit_out_position.designator = fitting.designator
+     WHERE ${reader.dialect.isAnyOf('fitting.id')}`,
+    [listParameter(fittings.map((fitting) => fitting.id))],
+  );
+  const withPositions = grouped(fittings, found).map(([pair], index) => ({
+    id: fittings[index]?.id ?? '',
+    positionId: pair?.id ?? null,
+  }));
+  return one('FitOutPosition', 'positionId')(context, withPositions, args, asked);
+};
+
+export const fittingReads = tableReads('Fitting', 'fitting', columns, {
+  item: one('Item', 'itemId'),
+  component: one('Component', 'componentId'),
+  position,
+});
+
+/** What sat in the item at an instant: fitted by then, and not yet removed. */
+const components: Relation = (context, parents, args, asked) => {
+  const given = args['asOf'];
+  const asOf = new Date(given instanceof Date ? given : context.nowMs).toISOString();
+  const pages = childPages('Fitting', {
+    table: 'fitting',
+    columns,
+    parentColumn: 'item_id',
+    sortColumn: 'designator',
+    sortName: 'designator',
+    direction: 'ASC',
+    where: 'fitting.fitted_at <= ? AND (fitting.removed_at IS NULL OR fitting.removed_at > ?)',
+    whereParameters: [asOf, asOf],
+  });
+  return pages(context, parents, args, asked);
+};
+
+export const fittingRelationsOfItem = { components };
+
+export const fittingRelationsOfComponent = {
+  fittings: list('Fitting', {
+    table: 'fitting',
+    columns,
+    parentColumn: 'component_id',
+    orderBy: 'fitting.fitted_at, fitting.id',
+  }),
+};

@@ -1,0 +1,27 @@
+import { selectColumns } from '../../api/kit/selectColumns.js';
+import { tableReads } from '../../api/kit/tableReads.js';
+import type { Relation } from '../../api/kit/typeReads.js';
+import { limitsOf } from '../readings/limit.reads.js';
+
+const columns = selectColumns('part_type', [
+  'id',
+  'version',
+  'kind',
+  'designation',
+  'description',
+  'retiredAt',
+  'ratings',
+]);
+
+/** Kept as JSON text beside the part type: nothing is read for it. */
+const ratings: Relation = (_context, parents) =>
+  Promise.resolve({
+    values: parents.map((parent): unknown => JSON.parse(String(parent['ratings']))),
+    children: [],
+    childType: null,
+  });
+
+export const partTypeReads = tableReads('PartType', 'part_type', columns, {
+  ratings,
+  limits: limitsOf('part_type_id'),
+});

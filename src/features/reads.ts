@@ -1,0 +1,73 @@
+import { readingReads } from './readings/reading.reads.js';
+import { finalCheckReads } from './readiness/finalCheck.reads.js';
+import { fittingReads } from './parts/fitting.reads.js';
+import { componentReads, componentStandingReads } from './parts/component.reads.js';
+import { fitOutCheckReads, inspectionReads } from './inspections/inspection.reads.js';
+import { fitOutStandingReads } from './inspections/fitOutStanding.reads.js';
+import { hazardReads } from './hazards/hazard.reads.js';
+import { findingReads } from './findings/finding.reads.js';
+import type { TypeReads } from '../api/kit/typeReads.js';
+import { acquisitionReads, extraCostReads } from './acquisitions/acquisition.reads.js';
+import { lotLineReads } from './acquisitions/lotLine.reads.js';
+import { expenseReads } from './expenses/expense.reads.js';
+import { claimReads } from './provenance/claim.reads.js';
+import { contradictionReads, provenanceReads } from './provenance/provenance.reads.js';
+import { provenanceEventReads } from './provenance/provenanceEvent.reads.js';
+import { itemReads } from './items/item.reads.js';
+import { placeReads } from './places/place.reads.js';
+import { moveReads } from './places/move.reads.js';
+import { changeReads } from './history/change.reads.js';
+import { collectionReads } from './collection/collection.reads.js';
+import { fitOutPositionReads, modelReads } from './models/model.reads.js';
+import { limitReads } from './readings/limit.reads.js';
+import { partTypeReads } from './parts/partType.reads.js';
+import { partyReads } from './parties/party.reads.js';
+import { serviceReads } from './services/service.reads.js';
+import { projectReads } from './projects/project.reads.js';
+import { taskReads, taskStepReads } from './tasks/task.reads.js';
+import { sessionOverlapReads } from './work/sessionOverlaps.reads.js';
+import { workBreakReads, workSessionReads } from './work/workSession.reads.js';
+
+/** How each type of the schema is read. */
+const everyType: readonly TypeReads[] = [
+  inspectionReads,
+  fitOutCheckReads,
+  fitOutStandingReads,
+  findingReads,
+  hazardReads,
+  componentReads,
+  componentStandingReads,
+  fittingReads,
+  readingReads,
+  finalCheckReads,
+  projectReads,
+  taskReads,
+  taskStepReads,
+  workSessionReads,
+  workBreakReads,
+  sessionOverlapReads,
+
+  ...itemReads,
+  acquisitionReads,
+  extraCostReads,
+  lotLineReads,
+  expenseReads,
+  claimReads,
+  provenanceReads,
+  contradictionReads,
+  provenanceEventReads,
+  placeReads,
+  moveReads,
+  changeReads,
+  collectionReads,
+  fitOutPositionReads,
+  modelReads,
+  limitReads,
+  partTypeReads,
+  partyReads,
+  serviceReads,
+];
+
+export const reads: ReadonlyMap<string, TypeReads> = new Map(
+  everyType.map((type) => [type.typeName, type]),
+);

@@ -1,0 +1,125 @@
+import { ItemReadingsResolver, ReadingResolver } from './readings/reading.resolver.js';
+import { FinalCheckResolver, ItemFinalChecksResolver } from './readiness/finalCheck.resolver.js';
+import { FittingResolver, ItemComponentsResolver } from './parts/fitting.resolver.js';
+import { ComponentResolver, ComponentStandingResolver } from './parts/component.resolver.js';
+import { InspectionResolver } from './inspections/inspection.resolver.js';
+import {
+  FitOutStandingResolver,
+  ItemFitOutResolver,
+} from './inspections/fitOutStanding.resolver.js';
+import { FitOutCheckResolver } from './inspections/fitOutCheck.resolver.js';
+import { HazardResolver } from './hazards/hazard.resolver.js';
+import { ItemFindingsResolver } from './findings/itemFindings.resolver.js';
+import { FindingResolver } from './findings/finding.resolver.js';
+import { ImportResolver } from './import/import.resolver.js';
+import { AcquisitionResolver, ExtraCostResolver } from './acquisitions/acquisition.resolver.js';
+import { AcquisitionOfItemResolver, LotLineResolver } from './acquisitions/lotLine.resolver.js';
+import { ExpenseResolver, ExpensesOfItemResolver } from './expenses/expense.resolver.js';
+import { ClaimResolver, ClaimsOfItemResolver } from './provenance/claim.resolver.js';
+import {
+  ContradictionResolver,
+  ProvenanceOfItemResolver,
+  ProvenanceResolver,
+} from './provenance/provenance.resolver.js';
+import { ProvenanceEventResolver } from './provenance/provenanceEvent.resolver.js';
+import { NodeResolver } from './nodes/node.resolver.js';
+import { ItemResolver } from './items/item.resolver.js';
+import { ItemMutationsResolver } from './items/itemMutations.resolver.js';
+import { ItemQueriesResolver } from './items/itemQueries.resolver.js';
+import { ChangeResolver, ItemHistoryResolver } from './history/history.resolver.js';
+import { CollectionResolver } from './collection/collection.resolver.js';
+import { FitOutPositionResolver } from './models/fitOutPosition.resolver.js';
+import { HousingResolver } from './housing/housing.resolver.js';
+import { LimitResolver } from './readings/limit.resolver.js';
+import { ModelResolver } from './models/model.resolver.js';
+import { ModelMutationsResolver } from './models/modelMutations.resolver.js';
+import { MoveResolver } from './places/move.resolver.js';
+import { PartTypeResolver } from './parts/partType.resolver.js';
+import { PartyResolver } from './parties/party.resolver.js';
+import {
+  AccessoryServicesResolver,
+  RigServicesResolver,
+} from './services/itemServices.resolver.js';
+import { ServiceResolver } from './services/service.resolver.js';
+import { PlaceResolver } from './places/place.resolver.js';
+import {
+  CollectionStandingResolver,
+  ItemStandingResolver,
+  ProjectStandingResolver,
+} from './standing/standing.resolver.js';
+import { ProjectResolver, ProjectsOfItemResolver } from './projects/project.resolver.js';
+import { TaskResolver, TasksOfProjectResolver } from './tasks/task.resolver.js';
+import { TaskChangesResolver } from './tasks/taskChanges.resolver.js';
+import { TaskProgressResolver } from './tasks/taskProgress.resolver.js';
+import { WorkChangesResolver } from './work/workChanges.resolver.js';
+import {
+  SessionOverlapResolver,
+  SessionsOfItemResolver,
+  SessionsOfTaskResolver,
+  WorkSessionResolver,
+} from './work/workSession.resolver.js';
+
+/** Everything that can be asked and done. */
+export const resolvers = [
+  InspectionResolver,
+  FitOutCheckResolver,
+  FitOutStandingResolver,
+  ItemFitOutResolver,
+  FindingResolver,
+  ItemFindingsResolver,
+  HazardResolver,
+  ComponentResolver,
+  ComponentStandingResolver,
+  FittingResolver,
+  ItemComponentsResolver,
+  ReadingResolver,
+  ItemReadingsResolver,
+  FinalCheckResolver,
+  ItemFinalChecksResolver,
+  ProjectResolver,
+  ProjectsOfItemResolver,
+  TaskResolver,
+  TasksOfProjectResolver,
+  TaskChangesResolver,
+  TaskProgressResolver,
+  WorkChangesResolver,
+  WorkSessionResolver,
+  SessionOverlapResolver,
+  SessionsOfItemResolver,
+  SessionsOfTaskResolver,
+  AcquisitionResolver,
+  ExtraCostResolver,
+  AcquisitionOfItemResolver,
+  LotLineResolver,
+  ExpenseResolver,
+  ExpensesOfItemResolver,
+  ClaimResolver,
+  ClaimsOfItemResolver,
+  ContradictionResolver,
+  ProvenanceOfItemResolver,
+  ProvenanceResolver,
+  ProvenanceEventResolver,
+  ImportResolver,
+  CollectionStandingResolver,
+  ItemStandingResolver,
+  ProjectStandingResolver,
+  NodeResolver,
+  ItemResolver,
+  ItemMutationsResolver,
+  ItemQueriesResolver,
+  ChangeResolver,
+  ItemHistoryResolver,
+  CollectionResolver,
+  FitOutPositionResolver,
+  HousingResolver,
+  LimitResolver,
+  ModelResolver,
+  ModelMutationsResolver,
+  MoveResolver,
+  PartTypeResolver,
+  PartyResolver,
+  AccessoryServicesResolver,
+  RigServicesResolver,
+  ServiceResolver,
+  PlaceResolver,
+] as const;

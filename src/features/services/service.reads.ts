@@ -1,0 +1,34 @@
+import { list, one } from '../../api/kit/relations.js';
+import { selectColumns } from '../../api/kit/selectColumns.js';
+import { tableReads } from '../../api/kit/tableReads.js';
+import type { Relation } from '../../api/kit/typeReads.js';
+
+const columns = selectColumns('item_service', [
+  'id',
+  'version',
+  'accessoryId',
+  'rigId',
+  'role',
+  'isExclusive',
+  'startedAt',
+  'endedAt',
+  'note',
+]);
+
+export const serviceReads = tableReads('Service', 'item_service', columns, {
+  accessory: one('Accessory', 'accessoryId'),
+  rig: one('Rig', 'rigId'),
+});
+
+const services = (parentColumn: string): Relation => {
+  const all = { table: 'item_service', columns, parentColumn, orderBy: 'item_service.id' };
+  const everySince = list('Service', all);
+  const running = list('Service', { ...all, where: 'item_service.ended_at IS NULL' });
+  return (context, parents, args, asked) =>
+    (args['withEnded'] === true ? everySince : running)(context, parents, args, asked);
+};
+
+export const serviceRelationsOfItem = {
+  serves: services('accessory_id'),
+  servedBy: services('rig_id'),
+};

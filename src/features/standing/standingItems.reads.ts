@@ -1,0 +1,76 @@
+import { listParameter } from '../../db/dialect.js';
+import type { RowSource } from '../../db/rowSource.js';
+import type { AccessoryRole } from '../items/accessoryRole.js';
+import type { ItemKind } from '../items/itemKind.js';
+
+export interface StandingItem {
+  id: string;
+  kind: ItemKind;
+  inventoryNumber: string;
+  name: string | null;
+  model: string | null;
+  housedInId: string | null;
+  retiredAt: string | null;
+}
+
+/** An accessory that serves a rig now. */
+export interface ServiceNow {
+  rigId: string;
+  accessoryId: string;
+  role: AccessoryRole;
+}
+
+const columns = `item.id AS "id", item.kind AS "kind", item.inventory_number AS "inventoryNumber",
+  item.name AS "name", model.designation AS "model", item.housed_in_id AS "housedInId",
+  item.retired_at AS "retiredAt"`;
+
+/** Some items, the accessories that serve them, and everything that any of these is housed in. */
+export function readStandingItems(
+  { rows, dialect }: RowSource,
+  itemIds: readonly string[],
+): Promise<StandingItem[]> {
+  const ids = listParameter(itemIds);
+  return rows<StandingItem>(
+    `WITH RECURSIVE near (id) AS (
+       SELECT id FROM item WHERE ${dialect.isAnyOf('id')}
+       UNION SELECT accessory_id FROM item_service
+         WHERE ended_at IS NULL AND ${dialect.isAnyOf('rig_id')}
+       UNION SELECT item.housed_in_id FROM item JOIN near ON item.id = near.id
+         WHERE item.housed_in_id IS NOT NULL
+     )
+     SELECT ${columns} FROM item JOIN near ON near.id = item.id
+     LEFT JOIN model ON model.id = item.model_id ORDER BY item.id`,
+    [ids, ids],
+  );
+}
+
+export const readServices = ({ rows, dialect }: RowSource, rigIds: readonly string[]) =>
+  rows<ServiceNow>(
+    `SELECT rig_id AS "rigId", accessory_id AS "accessoryId", role AS "role" FROM item_service
+     WHERE ended_at IS NULL AND ${dialect.isAnyOf('rig_id')} ORDER BY id`,
+    [listParameter(rigIds)],
+  );
+
+/** Accessory roles that the models of some rigs cannot work without. */
+export const readRequiredRoles = ({ rows, dialect }: RowSource, rigIds: readonly string[]) =>
+  rows<{ itemId: string; role: AccessoryRole }>(
+    `SELECT item.id AS "itemId", model_role.role AS "role" FROM item
+     JOIN model_role ON model_role.model_id = item.model_id
+     WHERE model_role.is_required AND ${dialect.isAnyOf('item.id')} ORDER BY model_role.role`,
+    [listParameter(rigIds)],
+  );
+
+export const readExpenses = ({ rows, dialect }: RowSource, itemIds: readonly string[]) =>
+  rows<{ itemId: string; projectId: string | null; amount: number | string; currency: string }>(
+    `SELECT item_id AS "itemId", project_id AS "projectId", amount_minor_units AS "amount",
+       currency AS "currency"
+     FROM expense WHERE ${dialect.isAnyOf('item_id')} ORDER BY id`,
+    [listParameter(itemIds)],
+  );
+
+export const readProjects = ({ rows, dialect }: RowSource, itemIds: readonly string[]) =>
+  rows<{ itemId: string; id: string }>(
+    `SELECT item_id AS "itemId", id AS "id" FROM project
+     WHERE ${dialect.isAnyOf('item_id')} ORDER BY id`,
+    [listParameter(itemIds)],
+  );

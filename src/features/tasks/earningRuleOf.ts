@@ -1,0 +1,23 @@
+import type { EarningRule, WeightedStep } from '../../domain/earnedValue/earningRule.js';
+import type { TaskEntity } from './task.entity.js';
+
+/** A task's earning rule as the arithmetic takes it. */
+export function earningRuleOf(
+  task: Pick<TaskEntity, 'earningRule' | 'percentComplete' | 'percentEvidence'>,
+  steps: readonly WeightedStep[],
+): EarningRule {
+  switch (task.earningRule) {
+    case 'ZERO_HUNDRED':
+    case 'FIFTY_FIFTY':
+      return { kind: task.earningRule };
+    case 'WEIGHTED_STEPS':
+      return { kind: task.earningRule, steps };
+    case 'PERCENT_WITH_EVIDENCE':
+      return {
+        kind: task.earningRule,
+        percent: task.percentComplete ?? 0,
+        evidence:
+          task.percentEvidence === null ? null : { kind: 'NOTE', reference: task.percentEvidence },
+      };
+  }
+}

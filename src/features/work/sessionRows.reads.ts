@@ -1,0 +1,49 @@
+import { listParameter, type Dialect } from '../../db/dialect.js';
+import type { Query } from '../../db/query.js';
+import type { WorkBreak, WorkSession } from '../../domain/hours/workSession.js';
+
+/** A session as the arithmetic takes it, still without its breaks. */
+export interface SessionRow {
+  id: string;
+  personId: string;
+  itemId: string;
+  taskId: string | null;
+  taskKind: string;
+  startedAt: string;
+  endedAt: string | null;
+  zone: string;
+}
+
+/** Select list and source of `SessionRow`; time on the item as a whole is of the kind OTHER. */
+export const sessionRowColumns = `work_session.id AS "id", work_session.person_id AS "personId",
+  work_session.item_id AS "itemId", work_session.task_id AS "taskId",
+  COALESCE(task.kind, 'OTHER') AS "taskKind", work_session.started_at AS "startedAt",
+  work_session.ended_at AS "endedAt", work_session.zone AS "zone"`;
+
+/** Adds the breaks of sessions, in one statement. */
+export async function withBreaks(
+  query: Query,
+  dialect: Dialect,
+  sessions: readonly SessionRow[],
+): Promise<WorkSession[]> {
+  const breaks = await query<{ sessionId: string; startedAt: string; endedAt: string | null }>(
+    `SELECT session_id AS "sessionId", started_at AS "startedAt", ended_at AS "endedAt"
+     FROM work_break WHERE ${dialect.isAnyOf('session_id')} ORDER BY started_at, id`,
+    [listParameter(sessions.map(({ id }) => id))],
+  );
+  const bySession = new Map<string, WorkBreak[]>(sessions.map(({ id }) => [id, []]));
+  for (const { sessionId, startedAt, endedAt } of breaks) {
+    bySession
+      .get(sessionId)
+      ?.push({ startedAtMs: Date.parse(startedAt), endedAtMs: instantOrNull(endedAt) });
+  }
+  return sessions.map(({ startedAt, endedAt, ...session }) => ({
+    ...session,
+    startedAtMs: Date.parse(startedAt),
+    endedAtMs: instantOrNull(endedAt),
+    breaks: bySession.get(session.id) ?? [],
+  }));
+}
+
+const instantOrNull = (text: string | null): number | null =>
+  text === null ? null : Date.parse(text);

@@ -1,0 +1,2 @@
+/** A failure that a person can mend; its message says how. Shown without a stack. */
+export class PreparationFailed extends Error {}

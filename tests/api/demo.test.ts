@@ -1,0 +1,227 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { loadDemo, type DemoLoaded } from '../../src/features/demo/loadDemo.js';
+import { seedFolder } from '../../src/features/hazards/seedFolder.js';
+import { testApi, type TestApi } from '../support/testApi.js';
+
+const folder = seedFolder('demo');
+
+/** Every level with the rigs that are on it. */
+const levels = {
+  ON_AIR_READY: ['R-001', 'R-003', 'R-009'],
+  CHECKS_DUE: ['R-002'],
+  NOT_READY: ['R-004', 'R-005', 'R-007', 'R-008', 'R-010', 'R-012'],
+  DO_NOT_CONNECT: ['R-006'],
+};
+
+async function rigsByLevel(api: TestApi): Promise<Record<string, string[]>> {
+  const { rigs } = await api.ask(
+    '{ rigs(first: 50) { nodes { inventoryNumber readiness { level } } } }',
+  );
+  const found: Record<string, string[]> = {};
+  for (const { inventoryNumber, readiness } of rigs.nodes) {
+    (found[readiness.level] ??= []).push(inventoryNumber);
+  }
+  return found;
+}
+
+describe.each(['sqlite', 'postgres'] as const)('the demo collection on %s', (engine) => {
+  let api: TestApi;
+  let loaded: DemoLoaded;
+  beforeAll(async () => {
+    api = await testApi(engine);
+    loaded = await loadDemo(api.database, folder, new Date(api.nowMs));
+  }, 120_000);
+  afterAll(() => api.close());
+
+  const rig = async (inventoryNumber: string, fields: string) =>
+    (
+      await api.ask(`query ($number: String!) { rig(inventoryNumber: $number) { ${fields} } }`, {
+        number: inventoryNumber,
+      })
+    ).rig;
+  const blockersOf = async (inventoryNumber: string): Promise<string[]> =>
+    (await rig(inventoryNumber, 'readiness { blockers { code } }')).readiness.blockers.map(
+      ({ code }: { code: string }) => code,
+    );
+
+  it('holds twelve rigs, one of them sold on, and fifteen accessories', async () => {
+    const { rigs, accessories, sold } = await api.ask(`{
+      rigs(first: 1, filter: { isRetired: null }) { totalCount }
+      accessories(first: 1, filter: { isRetired: null }) { totalCount }
+      sold: rigs(first: 5, filter: { isRetired: true }) { nodes { inventoryNumber } }
+    }`);
+    expect([rigs.totalCount, accessories.totalCount]).toEqual([12, 15]);
+    expect(sold.nodes).toEqual([{ inventoryNumber: 'R-011' }]);
+    expect(loaded.counts.get('item')).toBe(27);
+  });
+
+  it('says which sets may go on the air, and what the others lack', async () => {
+    expect(await rigsByLevel(api)).toEqual(levels);
+    expect(await blockersOf('R-002')).toEqual(['FINAL_CHECK_LAPSED', 'FINAL_CHECK_LAPSED']);
+    expect(await blockersOf('R-004')).toContain('COMPONENT_SUSPECT');
+    expect(await blockersOf('R-005')).toContain('ROLE_NOT_SERVED');
+    expect(await blockersOf('R-006')).toContain('HAZARD_NOT_CLEARED');
+    expect(await blockersOf('R-007')).toContain('POSITION_MISSING');
+    expect(await blockersOf('R-008')).toContain('BLOCKING_FINDING_OPEN');
+    expect(await blockersOf('R-010')).toContain('BLOCKING_FINDING_OPEN');
+    expect(await blockersOf('R-012')).toContain('ROLE_NOT_SERVED');
+  });
+
+  it('has a set that was robbed of two tubes', async () => {
+    const { completeness } = await rig('R-007', 'completeness { missing unknown }');
+    expect(completeness).toEqual({ missing: ['V2', 'V7'], unknown: ['C41', 'C22'] });
+  });
+
+  it('has a tube that passed on the tester, one that is proven, and one that is suspect', async () => {
+    const stateIn = async (inventoryNumber: string, designator: string) => {
+      const rows = await api.database.reader.rows<{ id: string }>(
+        `SELECT fitting.component_id AS "id" FROM fitting JOIN item ON item.id = fitting.item_id
+         WHERE item.inventory_number = ? AND fitting.designator = ? AND fitting.removed_at IS NULL`,
+        [inventoryNumber, designator],
+      );
+      const { node } = await api.ask(
+        'query ($id: ID!) { node(id: $id) { ... on Component { state { state } } } }',
+        { id: `Component_${rows[0]?.id ?? ''}` },
+      );
+      return node.state.state;
+    };
+    expect(await stateIn('R-007', 'V1')).toBe('PASSED_ON_TESTER');
+    expect(await stateIn('R-003', 'V9')).toBe('PROVEN_IN_CIRCUIT');
+    expect(await stateIn('R-004', 'V8')).toBe('SUSPECT');
+  });
+
+  it('spreads a lot in two currencies, and a gift at nothing', async () => {
+    // 5 of 12 shares of 640.00 and 115.20 GBP and of 62.00 EUR; expenses 58.00 GBP, 46.80 EUR.
+    const { cost } = await rig('R-003', 'cost { byCurrency { currency total { amount } } }');
+    expect(cost.byCurrency).toEqual([
+      { currency: 'EUR', total: { amount: '72.63' } },
+      { currency: 'GBP', total: { amount: '372.67' } },
+    ]);
+    const gift = await rig('R-009', 'cost { byCurrency { currency price { amount } } }');
+    expect(gift.cost.byCurrency).toEqual([{ currency: 'EUR', price: { amount: '0.00' } }]);
+  });
+
+  it('counts an hour that was written down twice once, and reports it', async () => {
+    const { hours } = await rig('R-005', 'hours { repeatedHours }');
+    expect(hours.repeatedHours).toBe(1);
+    const { collection } = await api.ask('{ collection { hours { repeatedHours } } }');
+    expect(collection.hours.repeatedHours).toBe(1);
+  });
+
+  it('counts the nights in which the clocks change as long as they were', async () => {
+    const nights = await api.database.reader.rows<{ startedAt: string; endedAt: string }>(
+      `SELECT started_at AS "startedAt", ended_at AS "endedAt" FROM work_session
+       WHERE note LIKE '%change of the clocks%' OR note LIKE 'Carrier drift%' ORDER BY note`,
+    );
+    const hours = nights.map(
+      ({ startedAt, endedAt }) => (Date.parse(endedAt) - Date.parse(startedAt)) / 3_600_000,
+    );
+    expect(hours).toEqual([2, 4]);
+  });
+
+  it('has one contradiction: heard on the air before its model was made', async () => {
+    const { rigs } = await api.ask(`{ rigs(first: 50) { nodes {
+      inventoryNumber provenance { contradictions { code } } } } }`);
+    const found = rigs.nodes.filter(
+      (node: { provenance: { contradictions: unknown[] } }) =>
+        node.provenance.contradictions.length > 0,
+    );
+    expect(found).toEqual([
+      {
+        inventoryNumber: 'R-009',
+        provenance: { contradictions: [{ code: 'BEFORE_FIRST_YEAR_MADE' }] },
+      },
+    ]);
+  });
+
+  it('has a supply in the cabinet of a speaker that feeds two rigs, and a key for one alone', async () => {
+    const { supply, key } = await api.ask(`{
+      supply: item(inventoryNumber: "A-001") { ... on Accessory {
+        housedIn { inventoryNumber } serves { rig { inventoryNumber } isExclusive } } }
+      key: item(inventoryNumber: "A-007") { ... on Accessory {
+        serves { rig { inventoryNumber } isExclusive } } }
+    }`);
+    expect(supply.housedIn).toEqual({ inventoryNumber: 'A-003' });
+    const served = supply.serves.map(
+      ({ rig: { inventoryNumber } }: { rig: { inventoryNumber: string } }) => inventoryNumber,
+    );
+    expect(served.sort()).toEqual(['R-003', 'R-004']);
+    expect(key.serves).toEqual([{ rig: { inventoryNumber: 'R-009' }, isExclusive: true }]);
+  });
+
+  it('has finished, deferred, abandoned and running projects, and every earning rule', async () => {
+    const distinct = async (column: string, table: string) =>
+      (
+        await api.database.reader.rows<{ word: string }>(
+          `SELECT DISTINCT ${column} AS "word" FROM ${table}`,
+        )
+      )
+        .map(({ word }) => word)
+        .sort();
+    const statuses = ['ABANDONED', 'ACTIVE', 'COMPLETED', 'DEFERRED'];
+    expect(await distinct('status', 'project')).toEqual(statuses);
+    const rules = ['FIFTY_FIFTY', 'PERCENT_WITH_EVIDENCE', 'WEIGHTED_STEPS', 'ZERO_HUNDRED'];
+    expect(await distinct('earning_rule', 'task')).toEqual(rules);
+  });
+
+  it('has an estimate that was beaten, and one that was overrun beyond its pessimistic figure', async () => {
+    const finished = await api.database.reader.rows<{
+      id: string;
+      title: string;
+      likely: number;
+      pessimistic: number;
+    }>(
+      `SELECT id AS "id", title AS "title", likely_minutes AS "likely",
+         pessimistic_minutes AS "pessimistic" FROM task WHERE status = 'DONE'`,
+    );
+    const sessions = await api.database.reader.rows<{ taskId: string; from: string; to: string }>(
+      `SELECT task_id AS "taskId", started_at AS "from", ended_at AS "to" FROM work_session`,
+    );
+    const minutesOn = (id: string): number =>
+      sessions
+        .filter(({ taskId }) => taskId === id)
+        .reduce((sum, { from, to }) => sum + (Date.parse(to) - Date.parse(from)) / 60_000, 0);
+    const over = finished.filter(({ id, pessimistic }) => minutesOn(id) > pessimistic);
+    const under = finished.filter(({ id, likely }) => minutesOn(id) < likely);
+    expect(over.map(({ title }) => title)).toContain('Paper and electrolytic capacitors');
+    expect(under.map(({ title }) => title)).toContain('Changeover relay');
+  });
+
+  it('tells the history at the instants at which things happened', async () => {
+    const [history] = await api.database.reader.rows<Record<string, string | number>>(
+      `SELECT MIN(changed_at) AS "first", MAX(changed_at) AS "last",
+         COUNT(DISTINCT action) AS "verbs" FROM change`,
+    );
+    const years =
+      (Date.parse(String(history?.['last'])) - Date.parse(String(history?.['first']))) /
+      (365.25 * 24 * 3_600_000);
+    expect(years).toBeGreaterThan(1.9);
+    expect(Date.parse(String(history?.['last']))).toBeLessThan(api.nowMs);
+    expect(Number(history?.['verbs'])).toBeGreaterThan(20);
+  });
+
+  it('is refused by a collection that holds items, with what to do', async () => {
+    await expect(loadDemo(api.database, folder, new Date(api.nowMs))).rejects.toThrow(
+      /holds 27 items already.*REGLOW_DATA=/,
+    );
+  });
+});
+
+describe('the demo collection on another day', () => {
+  it.each(['2027-03-29T00:20:00Z', '2031-10-31T23:30:00Z'])(
+    'gives the same answers when it is loaded at %s',
+    async (now) => {
+      const api = await testApi('sqlite');
+      try {
+        api.nowMs = Date.parse(now);
+        await loadDemo(api.database, folder, new Date(now));
+        expect(await rigsByLevel(api)).toEqual(levels);
+        const { collection } = await api.ask('{ collection { hours { repeatedHours } } }');
+        expect(collection.hours.repeatedHours).toBe(1);
+      } finally {
+        await api.close();
+      }
+    },
+    120_000,
+  );
+});

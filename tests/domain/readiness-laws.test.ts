@@ -1,0 +1,277 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Blocker } from '../../src/domain/readiness/blocker.js';
+import { readiness } from '../../src/domain/readiness/readiness.js';
+import type {
+  AccessoryFacts,
+  ItemFacts,
+  ReadinessFacts,
+} from '../../src/domain/readiness/readinessFacts.js';
+import { accessory, DAY_MS } from '../support/readinessFacts.js';
+
+const NOW_MS = 100 * DAY_MS;
+const LEVELS = ['DO_NOT_CONNECT', 'NOT_READY', 'CHECKS_DUE', 'ON_AIR_READY'];
+
+const rarely = fc.integer({ min: 0, max: 4 }).map((number) => number === 0);
+const mostly = rarely.map((is) => !is);
+const several = <Fact>(fact: fc.Arbitrary<Fact>, key: keyof Fact) =>
+  fc.uniqueArray(fact, { maxLength: 2, selector: (one) => one[key] });
+const idOf = (kind: string) => fc.constantFrom(`${kind} 1`, `${kind} 2`);
+const itemFacts = (itemId: string): fc.Arbitrary<ItemFacts> =>
+  fc.record({
+    itemId: fc.constant(itemId),
+    name: fc.constant(itemId),
+    isRetired: rarely,
+    isInHand: mostly,
+    findings: several(
+      fc.record({
+        findingId: idOf(`finding of ${itemId}`),
+        description: fc.constant('A finding.'),
+        isOpen: rarely,
+        isBlocking: fc.boolean(),
+        isElectricalHazard: fc.boolean(),
+      }),
+      'findingId',
+    ),
+    hazards: several(
+      fc.record({
+        hazardId: idOf(`hazard of ${itemId}`),
+        description: fc.constant('A hazard.'),
+        caution: fc.constant(null),
+        isCleared: mostly,
+        clearedByCheck: fc.constant(null),
+        isByDesign: rarely,
+      }),
+      'hazardId',
+    ),
+    components: several(
+      fc.record({
+        componentId: idOf(`component of ${itemId}`),
+        name: fc.constant('A component'),
+        isInRequiredPosition: fc.boolean(),
+        state: fc.constantFrom(
+          'UNTESTED' as const,
+          'PASSED_ON_TESTER' as const,
+          'PROVEN_IN_CIRCUIT' as const,
+          'SUSPECT' as const,
+          'REJECTED' as const,
+        ),
+      }),
+      'componentId',
+    ),
+  });
+const accessoryFacts = (itemId: string, housings: (string | null)[]) =>
+  fc
+    .tuple(itemFacts(itemId), fc.constantFrom(...housings))
+    .map(([facts, housedInId]): AccessoryFacts => ({ ...facts, housedInId }));
+
+const anyFacts: fc.Arbitrary<ReadinessFacts> = fc.record({
+  rig: itemFacts('rig'),
+  positions: several(
+    fc.record({
+      positionKey: fc.constantFrom('V1', 'V2'),
+      isRequired: fc.boolean(),
+      state: fc.constantFrom(
+        'PRESENT' as const,
+        'UNKNOWN' as const,
+        'MISSING' as const,
+        'WRONG' as const,
+      ),
+    }),
+    'positionKey',
+  ),
+  requiredRoles: several(
+    fc.record({
+      roleCode: fc.constantFrom('SUPPLY', 'SPEAKER'),
+      roleName: fc.constant('helper'),
+      accessoryIds: fc.subarray(['a', 'b', 'not recorded']),
+    }),
+    'roleCode',
+  ),
+  accessories: fc
+    .tuple(
+      accessoryFacts('a', [null, 'cabinet', 'b']),
+      accessoryFacts('b', [null, 'cabinet', 'a']),
+      accessoryFacts('cabinet', [null, 'gone']),
+    )
+    .map((all): AccessoryFacts[] => all),
+  procedures: several(
+    fc.record({
+      procedureCode: fc.constantFrom('HUM', 'POWER'),
+      name: fc.constant('Check'),
+      validityDays: fc.constantFrom(null, 10, 30),
+    }),
+    'procedureCode',
+  ),
+  finalChecks: fc.array(
+    fc.record({
+      checkId: fc.uuid(),
+      procedureCode: fc.constantFrom('HUM', 'POWER', 'OTHER'),
+      isPassed: mostly,
+      doneAtMs: fc.constantFrom(60, 70, 71, 90, 91, 100).map((day) => day * DAY_MS),
+    }),
+    { maxLength: 5 },
+  ),
+});
+
+/** A second opinion, written from the conditions alone and sharing no code with the first. */
+function plainLevel(facts: ReadinessFacts): string {
+  const byId = new Map(facts.accessories.map((one) => [one.itemId, one]));
+  const hazardous = (one: ItemFacts) =>
+    one.hazards.some((hazard) => !(hazard.isCleared || hazard.isByDesign)) ||
+    one.findings.some((finding) => finding.isOpen && finding.isElectricalHazard);
+  const outOfUse = (one: ItemFacts) =>
+    one.isRetired || !one.isInHand || one.findings.some((f) => f.isOpen && f.isBlocking);
+  const bad = ['SUSPECT', 'REJECTED'];
+  const housings = (id: string): (AccessoryFacts | undefined)[] => {
+    const chain: (AccessoryFacts | undefined)[] = [];
+    for (let next: string | null = id; next !== null;) {
+      const one = byId.get(next);
+      if (one === undefined || chain.includes(one)) return [...chain, undefined];
+      chain.push(one);
+      next = one.housedInId;
+    }
+    return chain;
+  };
+  const roles = facts.requiredRoles.map(({ accessoryIds }) => {
+    const chains = accessoryIds.map(housings);
+    const serves = chains.some((chain) =>
+      chain.every(
+        (one) =>
+          one &&
+          !hazardous(one) &&
+          !outOfUse(one) &&
+          !one.components.some((c) => bad.includes(c.state)),
+      ),
+    );
+    return { serves, isDangerous: !serves && chains.flat().some((one) => one && hazardous(one)) };
+  });
+  if (hazardous(facts.rig) || roles.some((role) => role.isDangerous)) return 'DO_NOT_CONNECT';
+  const latest = facts.procedures.map(({ procedureCode, validityDays }) => {
+    const made = facts.finalChecks.filter((check) => check.procedureCode === procedureCode);
+    const lastMs = Math.max(...made.map((check) => check.doneAtMs));
+    return {
+      isMade: made.length > 0,
+      hasFailed: made.some((check) => check.doneAtMs === lastMs && !check.isPassed),
+      isStale: validityDays !== null && NOW_MS - lastMs >= validityDays * DAY_MS,
+    };
+  });
+  if (
+    outOfUse(facts.rig) ||
+    facts.rig.components.some((c) => c.isInRequiredPosition && bad.includes(c.state)) ||
+    facts.positions.some((p) => p.isRequired && ['MISSING', 'WRONG'].includes(p.state)) ||
+    roles.some((role) => !role.serves) ||
+    latest.some((check) => check.hasFailed)
+  ) {
+    return 'NOT_READY';
+  }
+  const areChecksGood =
+    latest.length > 0 && latest.every((check) => check.isMade && !check.isStale);
+  return areChecksGood ? 'ON_AIR_READY' : 'CHECKS_DUE';
+}
+
+/** Does in the facts what the blocker asks for. */
+function mend(facts: ReadinessFacts, blocker: Blocker): ReadinessFacts {
+  const { rig } = facts;
+  const id = blocker.subjectId;
+  switch (blocker.code) {
+    case 'RETIRED':
+      return { ...facts, rig: { ...rig, isRetired: false } };
+    case 'NOT_IN_HAND':
+      return { ...facts, rig: { ...rig, isInHand: true } };
+    case 'ELECTRICAL_HAZARD_OPEN':
+    case 'BLOCKING_FINDING_OPEN': {
+      const findings = rig.findings.map((f) => (f.findingId === id ? { ...f, isOpen: false } : f));
+      return { ...facts, rig: { ...rig, findings } };
+    }
+    case 'HAZARD_NOT_CLEARED': {
+      const hazards = rig.hazards.map((h) => (h.hazardId === id ? { ...h, isCleared: true } : h));
+      return { ...facts, rig: { ...rig, hazards } };
+    }
+    case 'COMPONENT_REJECTED':
+    case 'COMPONENT_SUSPECT': {
+      const components = rig.components.map((c) =>
+        c.componentId === id ? { ...c, state: 'PROVEN_IN_CIRCUIT' as const } : c,
+      );
+      return { ...facts, rig: { ...rig, components } };
+    }
+    case 'POSITION_MISSING':
+    case 'POSITION_WRONG': {
+      const positions = facts.positions.map((p) =>
+        p.positionKey === id ? { ...p, state: 'PRESENT' as const } : p,
+      );
+      return { ...facts, positions };
+    }
+    case 'ROLE_NOT_SERVED': {
+      const requiredRoles = facts.requiredRoles.map((role) =>
+        role.roleCode === id ? { ...role, accessoryIds: [...role.accessoryIds, 'bought'] } : role,
+      );
+      return { ...facts, requiredRoles, accessories: [...facts.accessories, accessory('bought')] };
+    }
+    case 'NO_FINAL_CHECK_NAMED':
+      return {
+        ...facts,
+        procedures: [{ procedureCode: 'NEW', name: 'New check', validityDays: 30 }],
+      };
+    case 'FINAL_CHECK_MISSING':
+    case 'FINAL_CHECK_FAILED':
+    case 'FINAL_CHECK_LAPSED': {
+      const passed = { checkId: 'new', procedureCode: id, isPassed: true, doneAtMs: NOW_MS + 1 };
+      return { ...facts, finalChecks: [...facts.finalChecks, passed] };
+    }
+    default:
+      throw new Error(`${blocker.code} is no blocker of a rig.`);
+  }
+}
+
+describe('readiness, as laws', () => {
+  it('agrees with a second opinion written from the conditions alone', () => {
+    const seen = new Set<string>();
+    fc.assert(
+      fc.property(anyFacts, (facts) => {
+        const { level } = readiness(facts, NOW_MS);
+        seen.add(level);
+        expect(level).toBe(plainLevel(facts));
+      }),
+      { numRuns: 3000, seed: 6146 },
+    );
+    expect([...seen].sort()).toEqual([...LEVELS].sort());
+  });
+
+  it('never falls when a blocker is removed, and the blocker is gone', () => {
+    fc.assert(
+      fc.property(anyFacts, (facts) => {
+        const before = readiness(facts, NOW_MS);
+        for (const blocker of before.blockers) {
+          const after = readiness(mend(facts, blocker), NOW_MS);
+          expect(LEVELS.indexOf(after.level)).toBeGreaterThanOrEqual(LEVELS.indexOf(before.level));
+          const isSame = (one: Blocker) =>
+            one.code === blocker.code && one.subjectId === blocker.subjectId;
+          expect(after.blockers.filter(isSame)).toEqual([]);
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it('reaches the air once every named blocker is removed: none is kept back', () => {
+    fc.assert(
+      fc.property(anyFacts, (facts) => {
+        let mended = facts;
+        for (let round = 0; round < 3; round += 1) {
+          mended = readiness(mended, NOW_MS).blockers.reduce(mend, mended);
+        }
+        expect(readiness(mended, NOW_MS)).toMatchObject({ level: 'ON_AIR_READY', blockers: [] });
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it('never claims that anything is safe', () => {
+    fc.assert(
+      fc.property(anyFacts, (facts) => {
+        expect(JSON.stringify(readiness(facts, NOW_MS))).not.toMatch(/safe/i);
+      }),
+    );
+  });
+});

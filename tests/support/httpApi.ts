@@ -1,0 +1,44 @@
+import { serveApi, type RunningApi } from '../../src/api/serveApi.js';
+import type { Database } from '../../src/db/database.js';
+import type { Engine } from '../../src/db/dialect.js';
+import { openCollection } from '../../src/features/openCollection.js';
+import { freshDatabase } from './freshDatabase.js';
+
+/** The API over HTTP on a free loopback port, with what it logged. */
+export interface HttpApi {
+  url: string;
+  database: Database;
+  logged: { id: string; error: unknown }[];
+  /** Sends one GraphQL request as JSON. */
+  post(body: object | string, headers?: Record<string, string>): Promise<Response>;
+  close(): Promise<void>;
+}
+
+export async function httpApi(engine: Engine = 'sqlite'): Promise<HttpApi> {
+  const { url: databaseUrl, drop } = await freshDatabase(engine);
+  const database = await openCollection(databaseUrl);
+  const logged: HttpApi['logged'] = [];
+  const running: RunningApi = await serveApi(database, {
+    host: '127.0.0.1',
+    port: 0,
+    allowedHosts: [],
+    clock: () => Date.parse('2026-06-01T12:00:00Z'),
+    log: (id, error) => logged.push({ id, error }),
+  });
+  return {
+    url: `${running.url}/graphql`,
+    database,
+    logged,
+    post: (body, headers = {}) =>
+      fetch(`${running.url}/graphql`, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json', ...headers },
+        body: typeof body === 'string' ? body : JSON.stringify(body),
+      }),
+    close: async () => {
+      await running.close();
+      await database.close();
+      await drop();
+    },
+  };
+}

@@ -1,0 +1,25 @@
+import { createRequire } from 'node:module';
+import { defineConfig } from 'vitest/config';
+
+const require = createRequire(import.meta.url);
+
+// The transform reads experimentalDecorators and emitDecoratorMetadata from tsconfig.json; a test
+// under tests/tooling holds that it emits what typeorm and type-graphql read.
+export default defineConfig({
+  // Vite would take graphql's `module` build, everything in node_modules its `main` one: two realms.
+  resolve: { alias: [{ find: /^graphql$/, replacement: require.resolve('graphql') }] },
+  test: {
+    environment: 'node',
+    include: ['tests/**/*.test.ts'],
+    globalSetup: ['tests/support/postgresServer.ts'],
+    setupFiles: ['tests/support/setUp.ts'],
+    pool: 'forks',
+    // Two cores: a third worker would only wait, and the test server needs its share.
+    maxWorkers: 2,
+    testTimeout: 20_000,
+    hookTimeout: 60_000,
+    // A test that leaves its clock or its environment changed does not reach the next one.
+    restoreMocks: true,
+    unstubEnvs: true,
+  },
+});
