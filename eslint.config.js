@@ -59,6 +59,22 @@ const arrows = [
   { target: './src', from: './tests', message: 'The program does not import its tests.' },
 ];
 
+/** As recommended, but "part type" is a word of the trade and of the design, so `PartType` stands. */
+const [, recommended] =
+  graphql.configs['flat/schema-recommended'].rules['@graphql-eslint/naming-convention'];
+const naming = {
+  ...recommended,
+  types: 'PascalCase',
+  ...Object.fromEntries(
+    Object.entries(recommended).map(([selector, rule]) => [
+      selector,
+      typeof rule === 'object' && rule.forbiddenSuffixes
+        ? { ...rule, ignorePattern: '^PartType$' }
+        : rule,
+    ]),
+  ),
+};
+
 export default defineConfig(
   globalIgnores(['dist/', 'dist-*/', 'coverage/', '.tmp/']),
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
@@ -188,7 +204,8 @@ export default defineConfig(
     plugins: { '@graphql-eslint': graphql },
     languageOptions: {
       parser: graphql.parser,
-      parserOptions: { graphQLConfig: { schema: SCHEMA } },
+      // The same for both: the plugin keeps the first configuration that it sees of a schema.
+      parserOptions: { graphQLConfig: { schema: SCHEMA, documents: OPERATIONS } },
     },
     rules: {
       ...graphql.configs['flat/schema-recommended'].rules,
@@ -198,6 +215,11 @@ export default defineConfig(
       '@graphql-eslint/strict-id-in-types': 'off',
       // Connections are walked forwards only, which the Relay specification allows.
       '@graphql-eslint/relay-arguments': ['error', { includeBoth: false }],
+      // What cannot grow is a plain list, and connections show `nodes` beside their edges.
+      '@graphql-eslint/relay-edge-types': ['error', { listTypeCanWrapOnlyEdgeType: false }],
+      // Off: a move's `movedAt` and a change's `changedFields` say in full what they are.
+      '@graphql-eslint/no-typename-prefix': 'off',
+      '@graphql-eslint/naming-convention': ['error', naming],
       '@graphql-eslint/require-description': [
         'error',
         {

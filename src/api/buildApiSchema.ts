@@ -1,5 +1,5 @@
 import 'reflect-metadata';
-import { isObjectType, type GraphQLSchema } from 'graphql';
+import { isObjectType, type GraphQLObjectType, type GraphQLSchema } from 'graphql';
 import { buildSchema } from 'type-graphql';
 import { resolvers } from '../features/resolvers.js';
 import { globalId } from './kit/globalId.js';
@@ -8,6 +8,11 @@ import { globalId } from './kit/globalId.js';
 export async function buildApiSchema(): Promise<GraphQLSchema> {
   const schema = await buildSchema({ resolvers: [...resolvers], validate: false });
   giveGlobalIds(schema);
+  describe(schema.getQueryType(), 'What can be asked of the collection.');
+  describe(
+    schema.getMutationType(),
+    'What can be done; each answers with the thing or with problems.',
+  );
   return schema;
 }
 
@@ -19,4 +24,8 @@ function giveGlobalIds(schema: GraphQLSchema): void {
     const field = type.getFields()['id'];
     if (field) field.resolve = (row: { id: string }) => globalId(type.name, row.id);
   }
+}
+
+function describe(type: GraphQLObjectType | null | undefined, description: string): void {
+  if (type) type.description = description;
 }

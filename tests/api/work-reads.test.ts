@@ -96,11 +96,13 @@ describe.each(['sqlite', 'postgres'] as const)(
             ],
           },
           predecessorIds: [],
+          drawKey: '0/1',
         },
         expect.objectContaining({
           id: recordOf(second!),
           earningRule: { kind: 'PERCENT_WITH_EVIDENCE', percent: 0, evidence: null },
           predecessorIds: [recordOf(first!)],
+          drawKey: '0/2',
         }),
       ]);
       expect(await readTasksForItems(query, dialect, [])).toEqual([]);
@@ -108,9 +110,9 @@ describe.each(['sqlite', 'postgres'] as const)(
 
     it('keeps the index in use for sessions around a long history', async () => {
       if (engine !== 'sqlite') return;
-      let plan: { detail: string }[] = [];
+      const plan: { detail: string }[] = [];
       const explain: Query = async (sql, parameters) => {
-        plan = await query(`EXPLAIN QUERY PLAN ${sql}`, parameters);
+        plan.push(...(await query<{ detail: string }>(`EXPLAIN QUERY PLAN ${sql}`, parameters)));
         return [];
       };
       const row = {

@@ -1,7 +1,7 @@
 import Sqlite from 'better-sqlite3';
 import { seededRandom } from '../../src/domain/estimates/seededRandom.js';
 import { openCollection } from '../../src/features/openCollection.js';
-import { recomputeAll } from '../../src/features/standing/recomputeAll.js';
+import { rebuildComputed } from '../../src/features/rebuildComputed.js';
 
 export const counts = { rigs: 2000, accessories: 200, parts: 30, tasks: 10, sessions: 100 };
 
@@ -17,7 +17,7 @@ export async function buildDataSet(path: string): Promise<void> {
   fill(connection);
   connection.close();
   const database = await openCollection(url);
-  await database.write({ action: 'recompute', actorId: null, now }, recomputeAll);
+  await database.write({ action: 'recompute', actorId: null, now }, rebuildComputed);
   await database.close();
 }
 

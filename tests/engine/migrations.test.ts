@@ -63,9 +63,7 @@ describe.each(['sqlite', 'postgres'] as const)('migrations on %s', (engine) => {
     await source.destroy();
     const upgraded = await open(url, migrations);
     const count = async (table: string) =>
-      Number(
-        ((await upgraded.query(`SELECT COUNT(*) AS n FROM ${table}`)) as { n: unknown }[])[0]?.n,
-      );
+      Number((await upgraded.query<{ n: unknown }[]>(`SELECT COUNT(*) AS n FROM ${table}`))[0]?.n);
     expect([await count('place'), await count('item'), await count('item_move')]).toEqual([
       1, 2, 1,
     ]);
@@ -74,12 +72,13 @@ describe.each(['sqlite', 'postgres'] as const)('migrations on %s', (engine) => {
 
   it('can all be taken back, leaving nothing', async () => {
     const [source] = await freshSource(migrations);
-    for (const _step of migrations) await source.undoLastMigration({ transaction: 'all' });
-    const tables = (await source.query(
+    for (let left = migrations.length; left > 0; left--)
+      await source.undoLastMigration({ transaction: 'all' });
+    const tables = await source.query<{ name: string }[]>(
       engine === 'sqlite'
         ? `SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'`
         : `SELECT table_name AS name FROM information_schema.tables WHERE table_schema = 'public'`,
-    )) as { name: string }[];
+    );
     await source.destroy();
     expect(tables.map(({ name }) => name)).toEqual(['migrations']);
   });
@@ -114,7 +113,7 @@ describe('an SQLite file', () => {
       migrations: [...migrations],
       beforeCommit: () => Promise.resolve(),
     });
-    const [foreignKeys] = (await database.dataSource.query('PRAGMA foreign_keys')) as object[];
+    const [foreignKeys] = await database.dataSource.query<object[]>('PRAGMA foreign_keys');
     await database.close();
     const raw = new Sqlite(url.slice('sqlite:'.length), { readonly: true });
     const mode: unknown = raw.pragma('journal_mode', { simple: true });

@@ -39,14 +39,23 @@ export const childPages =
     const later = after
       ? ` AND (${sort}, ${table}.id) ${direction === 'ASC' ? '>' : '<'} (?, ?)`
       : '';
-    const children = await reader.rows<Row>(
-      `SELECT * FROM (
-         SELECT ${columns}, ${parent} AS "parentId",
-           ROW_NUMBER() OVER (PARTITION BY ${parent} ORDER BY ${order}) AS "place"
-         FROM ${table} WHERE ${reader.dialect.isAnyOf(parent)}${own}${later}
-       ) AS numbered WHERE "place" <= ? ORDER BY "parentId", "place"`,
-      [ids, ...ownParameters, ...(after ?? []), size + 1],
-    );
+    const only = parents.length === 1 ? parents[0]?.id : undefined;
+    // One parent needs no numbering: the engine can walk an index and stop.
+    const statement =
+      only === undefined
+        ? `SELECT * FROM (
+             SELECT ${columns}, ${parent} AS "parentId",
+               ROW_NUMBER() OVER (PARTITION BY ${parent} ORDER BY ${order}) AS "place"
+             FROM ${table} WHERE ${reader.dialect.isAnyOf(parent)}${own}${later}
+           ) AS numbered WHERE "place" <= ? ORDER BY "parentId", "place"`
+        : `SELECT ${columns}, ${parent} AS "parentId" FROM ${table}
+           WHERE ${parent} = ?${own}${later} ORDER BY ${order} LIMIT ?`;
+    const children = await reader.rows<Row>(statement, [
+      only ?? ids,
+      ...ownParameters,
+      ...(after ?? []),
+      size + 1,
+    ]);
     const totals = new Map<unknown, number>();
     if (asked.has('totalCount')) {
       const counts = await reader.rows<{ parentId: string; total: number }>(

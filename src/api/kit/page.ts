@@ -21,16 +21,22 @@ export function pageOf<Row>(
   totalCount: number,
 ): Page<Row> {
   const nodes = rows.slice(0, size);
-  const edges = nodes.map((node) => ({ node, cursor: cursorOf(keyOfRow(node)) }));
+  const cursor = (node: Row): string => cursorOf(keyOfRow(node));
+  const [first, last] = [nodes[0], nodes.at(-1)];
+  // Cursors are made when they are asked for: most readers want the nodes alone.
   return {
     nodes,
-    edges,
     totalCount,
-    pageInfo: {
-      hasNextPage: rows.length > size,
-      hasPreviousPage,
-      startCursor: edges[0]?.cursor ?? null,
-      endCursor: edges.at(-1)?.cursor ?? null,
+    get edges() {
+      return nodes.map((node) => ({ node, cursor: cursor(node) }));
+    },
+    get pageInfo() {
+      return {
+        hasNextPage: rows.length > size,
+        hasPreviousPage,
+        startCursor: first === undefined ? null : cursor(first),
+        endCursor: last === undefined ? null : cursor(last),
+      };
     },
   };
 }

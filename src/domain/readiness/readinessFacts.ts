@@ -10,6 +10,8 @@ export interface ReadinessFacts {
   /** All accessories named by a role, and all that house one of them. */
   readonly accessories: readonly AccessoryFacts[];
   readonly procedures: readonly ProcedureFacts[];
+  /** An accessory with no procedure named may serve; a rig may not go on the air without one. */
+  readonly mayLackFinalChecks?: boolean;
   /** Checks made on the rig, in any order; per procedure the latest counts. */
   readonly finalChecks: readonly FinalCheckFacts[];
 }

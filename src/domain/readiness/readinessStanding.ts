@@ -31,7 +31,10 @@ export function readinessStanding(facts: ReadinessFacts): ReadinessStanding {
   const { rig, positions } = facts;
   const accessories = new Map(facts.accessories.map((one) => [one.itemId, one]));
   const roles = facts.requiredRoles.map((role) => roleStanding(role, accessories));
-  const checks = finalCheckStanding(rig.itemId, facts.procedures, facts.finalChecks);
+  const checks =
+    facts.mayLackFinalChecks === true && facts.procedures.length === 0
+      ? { blockers: [], lapses: [] }
+      : finalCheckStanding(rig.itemId, facts.procedures, facts.finalChecks);
   const blockers = [
     ...itemBlockers(rig),
     ...componentBlockers(rig.components.filter((one) => one.isInRequiredPosition)),

@@ -68,7 +68,7 @@ function standingOf(
   for (const { taskId, seconds } of tallies) {
     if (taskId !== null) secondsByTask.set(taskId, (secondsByTask.get(taskId) ?? 0) + seconds);
   }
-  const work = taskWorkStanding(tasks, secondsByTask, nowMs);
+  const work = taskWorkStanding(tasks, secondsByTask, { seed: item.inventoryNumber, nowMs });
   const facts = records.completeness.get(item.id) ?? { fitOut: [], checks: [], fittings: [] };
   const { completeness, positions } = completenessStanding(facts, nowMs);
   const cost = costInputsOf(item.id, records);
@@ -87,6 +87,7 @@ function standingOf(
       projects: projectStandings(
         {
           projectIds: records.projects.get(item.id)?.map(({ id }) => id) ?? [],
+          seed: item.inventoryNumber,
           tasks,
           sessions,
           tallies,

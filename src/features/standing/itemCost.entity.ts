@@ -1,5 +1,5 @@
 import { Entity, Index } from 'typeorm';
-import { LargeCountColumn, WordColumn } from '../../db/columns.js';
+import { LargeCountColumn } from '../../db/columns.js';
 import { PrimaryColumn } from 'typeorm';
 
 /** What an item has cost so far in one currency. Computed, never typed in. */

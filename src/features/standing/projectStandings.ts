@@ -10,6 +10,8 @@ import { taskWorkStanding } from './taskWorkStanding.js';
 /** What the projects of one item are computed from; all of it of that item alone. */
 export interface ProjectInputs {
   projectIds: readonly string[];
+  /** As for the item. */
+  seed: string;
   tasks: readonly TaskOfItem[];
   sessions: readonly WorkSession[];
   tallies: readonly MonthTally[];
@@ -24,7 +26,10 @@ export function projectStandings(inputs: ProjectInputs, nowMs: number): Standing
   for (const id of inputs.projectIds) {
     const tasks = inputs.tasks.filter(({ projectId }) => projectId === id);
     const own = new Set<string | null>(tasks.map((task) => task.id));
-    const { completion, remaining } = taskWorkStanding(tasks, inputs.secondsByTask, nowMs);
+    const { completion, remaining } = taskWorkStanding(tasks, inputs.secondsByTask, {
+      seed: inputs.seed,
+      nowMs,
+    });
     const expenses = inputs.expenses.filter(({ projectId }) => projectId === id);
     standings[id] = {
       completion,

@@ -31,6 +31,7 @@ export function readinessFactsOf(
       records,
     ),
     procedures: checks?.procedures ?? [],
+    mayLackFinalChecks: item.kind === 'ACCESSORY',
     finalChecks: checks?.finalChecks ?? [],
   };
 }

@@ -5,9 +5,6 @@ import type { Completion } from './completion.type.js';
 import type { RemainingWork } from './remainingWork.type.js';
 import { hundredths, shownBasis } from './standingFacts.js';
 
-/** One seed for all: a task draws the same whether its project or its item is asked about. */
-const seed = 'reglow';
-
 export interface TaskWork {
   completion: Completion;
   remaining: RemainingWork;
@@ -15,16 +12,19 @@ export interface TaskWork {
   varianceHours: number;
 }
 
-/** Completion and remaining work of some tasks; those of abandoned projects count for nothing. */
+/**
+ * Completion and remaining work of some tasks; those of abandoned projects count for nothing.
+ * @param seed the item's number: a task draws the same whether its project or its item is asked about.
+ */
 export function taskWorkStanding(
   all: readonly TaskOfItem[],
   secondsByTask: ReadonlyMap<string, number>,
-  nowMs: number,
+  { seed, nowMs }: { seed: string; nowMs: number },
 ): TaskWork {
   const tasks = all.filter((task) => task.projectStatus !== 'ABANDONED');
   const done = completion(tasks);
-  const toForecast = tasks.map(({ id, state, estimate }) => ({
-    id,
+  const toForecast = tasks.map(({ id, drawKey, state, estimate }) => ({
+    id: drawKey,
     state,
     estimate,
     spentHours: (secondsByTask.get(id) ?? 0) / 3600,

@@ -20,7 +20,8 @@ export async function setPredecessors(
   const check = new Checklist(work);
   const wanted = new Set(
     input.predecessorIds.flatMap(
-      (text, index) => checkedRecordId(check, 'Task', text, ['predecessorIds', String(index)]) ?? [],
+      (text, index) =>
+        checkedRecordId(check, 'Task', text, ['predecessorIds', String(index)]) ?? [],
     ),
   );
   check.done();

@@ -22,10 +22,13 @@ export interface TaskOfItem {
   estimate: ThreePointEstimate;
   earningRule: EarningRule;
   predecessorIds: string[];
+  /** Its place on the item, from which its trials are drawn: the same however often it is loaded. */
+  drawKey: string;
 }
 
 interface TaskRow {
   id: string;
+  ordinal: number;
   itemId: string;
   projectId: string;
   projectStatus: ProjectStatus;
@@ -51,7 +54,7 @@ export async function readTasksForItems(
 ): Promise<TaskOfItem[]> {
   const ids = listParameter(itemIds);
   const tasks = await query<TaskRow>(
-    `SELECT task.id AS "id", project.item_id AS "itemId", project.id AS "projectId",
+    `SELECT task.id AS "id", task.ordinal AS "ordinal", project.item_id AS "itemId", project.id AS "projectId",
        project.status AS "projectStatus", task.title AS "title", task.kind AS "kind",
        task.status AS "state", task.optimistic_minutes AS "optimisticMinutes",
        task.likely_minutes AS "likelyMinutes", task.pessimistic_minutes AS "pessimisticMinutes",
@@ -80,6 +83,7 @@ export async function readTasksForItems(
   const predecessorsByTask = new Map<string, string[]>(tasks.map(({ id }) => [id, []]));
   for (const { taskId, predecessorId } of edges)
     predecessorsByTask.get(taskId)?.push(predecessorId);
+  const drawKeys = drawKeysOf(tasks);
   return tasks.map((row) => ({
     id: row.id,
     itemId: row.itemId,
@@ -91,5 +95,24 @@ export async function readTasksForItems(
     estimate: estimateOf(row),
     earningRule: earningRuleOf(row, stepsByTask.get(row.id) ?? []),
     predecessorIds: predecessorsByTask.get(row.id) ?? [],
+    drawKey: drawKeys.get(row.id) ?? row.id,
   }));
+}
+
+/** Project by project in the order of their making, then by ordinal; unique within an item. */
+function drawKeysOf(tasks: readonly TaskRow[]): Map<string, string> {
+  const places = new Map<string, number>();
+  const projectsOf = new Map<string, number>();
+  const taken = new Set<string>();
+  return new Map(
+    tasks.map(({ id, itemId, projectId, ordinal }) => {
+      const place = places.get(projectId) ?? projectsOf.get(itemId) ?? 0;
+      if (!places.has(projectId)) projectsOf.set(itemId, place + 1);
+      places.set(projectId, place);
+      const key = `${place}/${ordinal}`;
+      const isTaken = taken.has(itemId + key);
+      taken.add(itemId + key);
+      return [id, isTaken ? `${key}/${id}` : key];
+    }),
+  );
 }
