@@ -2,6 +2,7 @@ import { optionalRecordId, recordId } from '../../api/kit/globalId.js';
 import { isGiven } from '../../api/kit/isGiven.js';
 import { changeRow } from '../../db/changeRow.js';
 import { Checklist } from '../../db/checklist.js';
+import { oneAtATime } from '../../db/oneAtATime.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { PlaceEntity } from './place.entity.js';
 import type { ChangePlaceInput } from './place.inputs.js';
@@ -14,7 +15,10 @@ export async function changePlace(work: UnitOfWork, input: ChangePlaceInput): Pr
   const withinId = optionalRecordId('Place', input.withinId, ['withinId']);
   await check.exists('place', withinId ?? null, ['withinId']);
   check.done();
-  if (withinId) await refuseCircle(work, id, withinId);
+  if (withinId) {
+    await oneAtATime(work, 'places');
+    await refuseCircle(work, id, withinId);
+  }
   await changeRow(work, PlaceEntity, id, input.version, {
     ...(name !== undefined && { name }),
     ...(withinId !== undefined && { withinId }),
