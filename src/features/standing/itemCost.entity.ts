@@ -1,6 +1,5 @@
-import { Entity, Index } from 'typeorm';
+import { Entity, Index, PrimaryColumn } from 'typeorm';
 import { LargeCountColumn } from '../../db/columns.js';
-import { PrimaryColumn } from 'typeorm';
 
 /** What an item has cost so far in one currency. Computed, never typed in. */
 @Entity({ name: 'item_cost' })

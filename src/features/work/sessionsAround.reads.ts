@@ -1,3 +1,4 @@
+import { groupedBy } from '../../db/groupedBy.js';
 import { listParameter, type Dialect } from '../../db/dialect.js';
 import type { Query } from '../../db/query.js';
 import { longestSessionMs } from './sessionBounds.js';
@@ -45,12 +46,7 @@ export async function readSessionsAround(
   );
   const own = new Set(sessions.map(({ id }) => id));
   const others = new Map([...near, ...running].map((session) => [session.id, session]));
-  const claimed = new Map<string, SessionRow[]>();
-  for (const session of sessions) {
-    const ofPerson = claimed.get(session.personId);
-    if (ofPerson) ofPerson.push(session);
-    else claimed.set(session.personId, [session]);
-  }
+  const claimed = groupedBy(sessions, ({ personId }) => personId);
   const latestEnds = new Map([...claimed].map(([id, list]) => [id, endsSoFar(list)]));
   return [...others.values()].filter(
     (session) => !own.has(session.id) && sharesTime(session, latestEnds.get(session.personId)),
