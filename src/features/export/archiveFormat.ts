@@ -2,4 +2,4 @@
 export const archiveFormat = 'reglow-archive';
 
 /** Goes up when tables or columns change; older ones are still to be loaded, newer ones refused. */
-export const archiveVersion = 1;
+export const archiveVersion = 2;
