@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { insertRow } from '../../src/db/insertRow.js';
 import type { Database } from '../../src/db/database.js';
+import { archiveVersion } from '../../src/features/export/archiveFormat.js';
 import { exportArchive } from '../../src/features/export/exportArchive.js';
 import { exportFolder } from '../../src/features/export/exportFolder.js';
 import { loadArchive } from '../../src/features/export/loadArchive.js';
@@ -181,7 +182,7 @@ describe.each(engines)('an archive on %s', (engine) => {
       ['not JSON', 'cut short'],
       ['[]', 'not a Reglow archive'],
       ['{"format":"other","version":1,"tables":{}}', 'not a Reglow archive'],
-      [archive.replace('"version":1', '"version":99'), 'newer Reglow'],
+      [archive.replace(`"version":${archiveVersion}`, `"version":99`), 'newer Reglow'],
       [archive.replace('"item":[', '"things":['), 'where “item” must come'],
       [archive.replace('"serialNumber"', '"serial"'), 'unknown column “serial”'],
       [archive.replace('"serialNumber":null,', ''), '“serialNumber” is missing'],
@@ -253,7 +254,7 @@ describe.each(engines)('an archive on %s', (engine) => {
     await exportArchive(database, path, writtenAt);
     expect(JSON.parse(await readFile(path, 'utf8'))).toMatchObject({
       format: 'reglow-archive',
-      version: 1,
+      version: archiveVersion,
       writtenAt,
     });
     database.dataSource.getMetadata = () => {
