@@ -76,7 +76,7 @@ const naming = {
 };
 
 export default defineConfig(
-  globalIgnores(['dist/', 'dist-*/', 'coverage/', '.tmp/']),
+  globalIgnores(['dist/', 'dist-*/', 'coverage/', '.tmp/', 'src/web/gql/']),
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
   {
     files: SOURCE,
@@ -106,7 +106,10 @@ export default defineConfig(
         { fixStyle: 'separate-type-imports', disallowTypeAnnotations: false },
       ],
       '@typescript-eslint/no-non-null-assertion': 'error',
-      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+      '@typescript-eslint/no-unused-vars': [
+        'error',
+        { argsIgnorePattern: '^_', ignoreRestSiblings: true },
+      ],
       '@typescript-eslint/restrict-template-expressions': [
         'error',
         { allowNumber: true, allowBoolean: false, allowNullish: false },
@@ -196,7 +199,7 @@ export default defineConfig(
   },
   {
     // eslint and vitest take their settings as a default export.
-    files: ['*.config.ts', '*.config.js'],
+    files: ['*.config.ts', '*.config.js', 'src/web/vite.config.ts'],
     rules: { 'import-x/no-default-export': 'off' },
   },
   {

@@ -16,7 +16,8 @@ export default defineConfig({
     pool: 'forks',
     // Two cores: a third worker would only wait, and the test server needs its share.
     maxWorkers: 2,
-    testTimeout: 20_000,
+    // A page in a browser that shares two cores takes its time.
+    testTimeout: 60_000,
     hookTimeout: 60_000,
     // A test that leaves its clock or its environment changed does not reach the next one.
     restoreMocks: true,

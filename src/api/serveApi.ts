@@ -9,6 +9,7 @@ import { answerBrokenBody } from './answerBrokenBody.js';
 import { createServer } from './createServer.js';
 import type { ApiContext } from './kit/apiContext.js';
 import { refuseForeignHosts } from './refuseForeignHosts.js';
+import { servePages } from './servePages.js';
 import type { ErrorLog } from './showError.js';
 
 export interface ServeOptions {
@@ -18,6 +19,8 @@ export interface ServeOptions {
   allowedHosts: readonly string[];
   clock: () => number;
   log: ErrorLog;
+  /** Where the dashboard's built files lie; without it only the API is served. */
+  pagesFolder?: string;
 }
 
 export interface RunningApi {
@@ -36,7 +39,14 @@ The README has more questions; schema/schema.graphql describes everything that c
 `;
 
 /** Nothing that the server's pages show comes from another machine. */
-const contentPolicy = { defaultSrc: ["'self'"], upgradeInsecureRequests: null };
+const contentPolicy = {
+  defaultSrc: ["'self'"],
+  fontSrc: ["'self'"],
+  // Pictures that a person has just taken are shown before they are sent.
+  imgSrc: ["'self'", 'blob:'],
+  styleSrc: ["'self'"],
+  upgradeInsecureRequests: null,
+};
 
 /** Serves the API of an open collection over HTTP. */
 export async function serveApi(database: Database, options: ServeOptions): Promise<RunningApi> {
@@ -53,6 +63,7 @@ export async function serveApi(database: Database, options: ServeOptions): Promi
       context: () => Promise.resolve(contextOf(database, options.clock())),
     }),
   );
+  if (options.pagesFolder !== undefined) app.use(servePages(options.pagesFolder));
   app.get('/', (_request, response) => {
     response.type('text/plain').send(greeting);
   });

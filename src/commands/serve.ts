@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import { pino } from 'pino';
 import { serveApi } from '../api/serveApi.js';
+import { packageFolder } from '../features/packageFolder.js';
 import type { Database } from '../db/database.js';
 import { CommandFailure } from './commandFailure.js';
 import type { Surroundings } from './surroundings.js';
@@ -16,7 +17,7 @@ export const addServe = (program: Command, around: Surroundings): Command =>
 export const serve = (around: Surroundings): Promise<void> =>
   withCollection(around, async (database) => {
     const running = await start(around, database);
-    around.print(`Reglow is at ${running.url}/graphql`);
+    around.print(`Reglow is at ${running.url} (the API at ${running.url}/graphql)`);
     if (!around.config.isQuiet) {
       around.print(`It keeps the collection in ${shownPlace(around.config.databaseUrl)}`);
       around.print('To look around first, load the invented collection (in another terminal):');
@@ -38,6 +39,7 @@ async function start(around: Surroundings, database: Database) {
       host,
       port,
       allowedHosts,
+      pagesFolder: packageFolder('dist-web'),
       clock: () => around.nowMs(),
       log: (id, error) => {
         logger.error({ id, err: error }, 'unexpected failure');

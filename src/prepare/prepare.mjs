@@ -1,4 +1,5 @@
 import { adoptPackagesInstalledByHand, installPackages, packagesAreCurrent } from './packages.mjs';
+import { buildPages, pagesAreCurrent } from './pages.mjs';
 import { buildProgram, programIsCurrent } from './program.mjs';
 import { say } from './say.mjs';
 import { takeTurn } from './takeTurn.mjs';
@@ -6,16 +7,21 @@ import { takeTurn } from './takeTurn.mjs';
 /** @typedef {import('./projectPaths.mjs').ProjectPaths} ProjectPaths */
 
 /**
- * Brings packages and program up to date; does nothing, quickly, when they are.
+ * Brings packages, program and pages up to date; does nothing, quickly, when they are.
  * @param {ProjectPaths} paths
  */
 export async function prepare(paths) {
-  if (packagesAreCurrent(paths) && programIsCurrent(paths)) return;
+  if (packagesAreCurrent(paths) && programIsCurrent(paths) && pagesAreCurrent(paths)) return;
   await preparePackages(paths);
   await inTurn(paths, async (turn) => {
-    if (programIsCurrent(paths)) return;
-    say('Compiling Reglow …');
-    await buildProgram(paths, turn);
+    if (!programIsCurrent(paths)) {
+      say('Compiling Reglow …');
+      await buildProgram(paths, turn);
+    }
+    if (!pagesAreCurrent(paths)) {
+      say('Building its pages …');
+      await buildPages(paths, turn);
+    }
   });
 }
 

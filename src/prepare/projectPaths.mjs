@@ -15,6 +15,9 @@ export function projectPaths(root) {
     program: join(root, 'dist'),
     programStamp: join(root, 'dist', '.reglow-stamp'),
     main: join(root, 'dist', 'src', 'main.js'),
+    pages: join(root, 'dist-web'),
+    pagesStamp: join(root, 'dist-web', '.reglow-stamp'),
+    documentTypes: join(root, 'src', 'web', 'gql', 'graphql.ts'),
     scratch: join(root, '.tmp'),
     turn: join(root, '.tmp', 'prepare.lock'),
   };

@@ -175,7 +175,7 @@ describe('reglow serve', () => {
     let answer: unknown;
     const code = await reglow(['serve'], {
       untilStopped: async () => {
-        const url = printed[0]?.replace('Reglow is at ', '') ?? '';
+        const url = printed[0]?.replace(/^.*the API at (.*)\)$/, '$1') ?? '';
         const response = await fetch(url, {
           method: 'POST',
           headers: { 'content-type': 'application/json' },

@@ -17,6 +17,11 @@ export const staticStages = [
     mend: 'mend the places named; `npx tsc --noEmit -p .` runs only this',
   },
   {
+    name: 'page types',
+    args: [tool('typescript/bin/tsc'), '--noEmit', '-p', 'src/web'],
+    mend: 'mend the places named; `npx tsc --noEmit -p src/web` runs only this',
+  },
+  {
     name: 'lint',
     // Without eslint's cache: its rules on types and imports look beyond the file that changed.
     args: [tool('eslint/bin/eslint.js'), '.', '--max-warnings=0'],

@@ -1,0 +1,41 @@
+import { Link, Outlet } from '@tanstack/react-router';
+import { useTexts } from '../texts/textsContext.js';
+import { Choices } from './Choices.js';
+import styles from './Frame.module.css';
+
+/** What stands around every page: the way to the others, and the person's choices. */
+export function Frame() {
+  const { frame } = useTexts();
+  const pages = [
+    { to: '/', words: frame.tonight },
+    { to: '/collection', words: frame.collection },
+  ] as const;
+  return (
+    <>
+      <a className={styles['skip']} href="#content" data-print="no">
+        {frame.skip}
+      </a>
+      <header className={styles['header']} data-print="no">
+        <p className={styles['product']}>
+          <img src="/lamp.svg" alt="" width="28" height="28" />
+          {frame.product}
+        </p>
+        <nav aria-label={frame.pages} className={styles['nav']}>
+          <ul>
+            {pages.map(({ to, words }) => (
+              <li key={to}>
+                <Link to={to} activeOptions={{ exact: to === '/', includeSearch: false }}>
+                  {words}
+                </Link>
+              </li>
+            ))}
+          </ul>
+        </nav>
+        <Choices />
+      </header>
+      <main id="content" className={styles['content']} tabIndex={-1}>
+        <Outlet />
+      </main>
+    </>
+  );
+}

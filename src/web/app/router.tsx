@@ -1,0 +1,37 @@
+import {
+  createRootRoute,
+  createRoute,
+  createRouter,
+  lazyRouteComponent,
+} from '@tanstack/react-router';
+import { Frame } from './Frame.js';
+import { NotFound } from './NotFound.js';
+import { readShelfSearch } from '../pages/shelf/shelfSearch.js';
+
+const root = createRootRoute({ component: Frame, notFoundComponent: NotFound });
+
+const tonight = createRoute({
+  getParentRoute: () => root,
+  path: '/',
+  component: lazyRouteComponent(() => import('../pages/tonight/TonightPage.js'), 'TonightPage'),
+});
+
+const collection = createRoute({
+  getParentRoute: () => root,
+  path: '/collection',
+  validateSearch: readShelfSearch,
+  component: lazyRouteComponent(() => import('../pages/shelf/ShelfPage.js'), 'ShelfPage'),
+});
+
+/** Every address of the dashboard. */
+export const router = createRouter({
+  routeTree: root.addChildren([tonight, collection]),
+  defaultPreload: 'intent',
+  scrollRestoration: true,
+});
+
+declare module '@tanstack/react-router' {
+  interface Register {
+    router: typeof router;
+  }
+}

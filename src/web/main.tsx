@@ -1,0 +1,19 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
+import './look/tokens.css';
+import './look/base.css';
+import './look/print.css';
+import { App } from './app/App.js';
+import { chosenLight, showLight } from './app/light.js';
+
+showLight(chosenLight());
+
+const root = document.getElementById('root');
+if (root) {
+  createRoot(root).render(
+    <StrictMode>
+      <App />
+    </StrictMode>,
+  );
+}

@@ -1,0 +1,63 @@
+import { useNavigate, useSearch } from '@tanstack/react-router';
+import { useMemo } from 'react';
+import { useConnection } from '../../api/useConnection.js';
+import { ShelfDocument, type ShelfQuery } from '../../gql/graphql.js';
+import { Button } from '../../parts/Button.js';
+import { Failed } from '../../parts/Failed.js';
+import { Loading } from '../../parts/Loading.js';
+import { Notice } from '../../parts/Notice.js';
+import { useTitle } from '../../parts/useTitle.js';
+import { useTexts } from '../../texts/textsContext.js';
+import { ShelfAsked } from './ShelfAsked.js';
+import { ShelfCards } from './ShelfCards.js';
+import { ShelfTable } from './ShelfTable.js';
+import { shelfQuestion, type ShelfSearch } from './shelfSearch.js';
+import styles from './ShelfPage.module.css';
+
+export type ShelfRow = ShelfQuery['rigs']['nodes'][number];
+
+const pageOf = (data: ShelfQuery) => data.rigs;
+
+/** The collection as a shelf of sets, or as a table. */
+export function ShelfPage() {
+  const { shelf } = useTexts();
+  useTitle(shelf.title);
+  const search = useSearch({ from: '/collection' });
+  const navigate = useNavigate({ from: '/collection' });
+  const ask = (next: ShelfSearch) => void navigate({ search: next, replace: true });
+  const question = useMemo(() => shelfQuestion(search), [search]);
+  const sets = useConnection(ShelfDocument, question, pageOf);
+  const isAsked = Boolean(search.find ?? search.standing);
+
+  return (
+    <>
+      <div className={styles['head']}>
+        <h1>{shelf.title}</h1>
+        <p aria-live="polite">{sets.isHere && shelf.count(sets.rows.length, !sets.hasMore)}</p>
+      </div>
+      <ShelfAsked search={search} ask={ask} />
+      {sets.error && <Failed error={sets.error} retry={sets.fetchAgain} />}
+      {!sets.isHere && !sets.error && <Loading />}
+      {sets.isHere && sets.rows.length === 0 && !isAsked && (
+        <Notice title={shelf.emptyTitle} help={shelf.emptyHelp} />
+      )}
+      {sets.isHere && sets.rows.length === 0 && isAsked && (
+        <Notice title={shelf.noneTitle} help={shelf.noneHelp}>
+          <Button
+            onClick={() => {
+              ask({});
+            }}
+          >
+            {shelf.clear}
+          </Button>
+        </Notice>
+      )}
+      {sets.rows.length > 0 &&
+        (search.as === 'table' ? (
+          <ShelfTable rows={sets.rows} onNearEnd={sets.fetchMore} search={search} ask={ask} />
+        ) : (
+          <ShelfCards rows={sets.rows} onNearEnd={sets.fetchMore} />
+        ))}
+    </>
+  );
+}

@@ -1,0 +1,15 @@
+import type { CombinedError } from 'urql';
+import { useTexts } from '../texts/textsContext.js';
+import { Button } from './Button.js';
+import { Notice } from './Notice.js';
+
+/** What went wrong with a question to the API, and the way to ask again. */
+export function Failed({ error, retry }: { error: CombinedError; retry: () => void }) {
+  const { frame } = useTexts();
+  const said = error.graphQLErrors.map((each) => each.message).join(' ');
+  return (
+    <Notice title={frame.failedTitle} help={said || frame.failedNoServer} isUrgent>
+      <Button onClick={retry}>{frame.tryAgain}</Button>
+    </Notice>
+  );
+}

@@ -1,0 +1,6 @@
+import { frame } from './en/frame.js';
+import { shelf } from './en/shelf.js';
+import { words } from './en/words.js';
+
+/** Every text of the pages, in English; other languages have the same. */
+export const en = { frame, shelf, words };

@@ -1,0 +1,59 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openBrowser } from '../support/browser.js';
+import { openPage, type OpenPage } from '../support/openPage.js';
+import { servedDemo, type ServedDemo } from '../support/servedDemo.js';
+
+let demo: ServedDemo;
+let browser: Browser;
+let open: OpenPage;
+beforeAll(async () => {
+  [demo, browser] = await Promise.all([servedDemo(), openBrowser()]);
+  open = await openPage(browser, demo.url);
+}, 120_000);
+afterAll(async () => {
+  await browser.close();
+  await demo.close();
+});
+
+const numbers = async () =>
+  (await open.page.locator('h2').allInnerTexts()).map((text) => text.slice(0, 5));
+
+describe('the collection', () => {
+  it('is found by words, which are kept in the address', async () => {
+    const { page } = open;
+    await page.goto('/collection');
+    await page.getByLabel('Find').fill('quillvane');
+    await expect.poll(numbers).toEqual(['R-005', 'R-008']);
+    expect(page.url()).toContain('find=quillvane');
+    await page.reload();
+    await expect.poll(numbers).toEqual(['R-005', 'R-008']);
+  });
+
+  it('says what to do when nothing answers', async () => {
+    const { page } = open;
+    await page.goto('/collection?find=nothing-like-it');
+    await page.getByText('No set answers to this').waitFor();
+    await page.getByRole('button', { name: 'Ask for all' }).click();
+    await expect.poll(numbers).toContain('R-001');
+  });
+
+  it('is ordered by a press on a heading, and from the other end by another', async () => {
+    const { page } = open;
+    await page.goto('/collection?as=table');
+    await page.getByRole('button', { name: 'Hours given' }).click();
+    const first = page.locator('tbody th').first();
+    await expect.poll(() => first.innerText()).toBe('Bench Quillvane');
+    await page.getByRole('button', { name: 'Hours given' }).click();
+    await expect.poll(() => first.innerText()).not.toBe('Bench Quillvane');
+  });
+
+  it('speaks German when the browser does, and English when asked', async () => {
+    const german = await openPage(browser, demo.url, { locale: 'de-CH' });
+    await german.page.goto('/collection');
+    await german.page.getByRole('heading', { name: 'Die Sammlung' }).waitFor();
+    await german.page.getByLabel('Sprache').selectOption('en');
+    await german.page.getByRole('heading', { name: 'The collection' }).waitFor();
+    await german.close();
+  });
+});
