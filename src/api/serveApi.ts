@@ -44,7 +44,8 @@ const contentPolicy = {
   fontSrc: ["'self'"],
   // Pictures that a person has just taken are shown before they are sent.
   imgSrc: ["'self'", 'blob:'],
-  styleSrc: ["'self'"],
+  // The library of accessible parts writes a style element of its own.
+  styleSrc: ["'self'", "'unsafe-inline'"],
   upgradeInsecureRequests: null,
 };
 

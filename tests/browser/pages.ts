@@ -2,4 +2,7 @@
 export const pages = [
   { name: 'collection-shelf', address: '/collection', isThereWhen: 'h2:has-text("R-001")' },
   { name: 'collection-table', address: '/collection?as=table', isThereWhen: 'td:text("R-001")' },
+  { name: 'one-set', address: '/sets/R-005', isThereWhen: '#story li' },
+  { name: 'one-set-hazard', address: '/sets/R-006', isThereWhen: '#story li' },
+  { name: 'accessory', address: '/sets/A-004', isThereWhen: '#story li' },
 ];

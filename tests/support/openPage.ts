@@ -44,8 +44,6 @@ export async function openPage(
     timezoneId: 'Europe/Berlin',
     reducedMotion: 'reduce',
     baseURL: url,
-    // For axe alone, which is put into the page as a script of its own.
-    bypassCSP: true,
   });
   const page = await context.newPage();
   const complaints: string[] = [];

@@ -23,9 +23,15 @@ const collection = createRoute({
   component: lazyRouteComponent(() => import('../pages/shelf/ShelfPage.js'), 'ShelfPage'),
 });
 
+const set = createRoute({
+  getParentRoute: () => root,
+  path: '/sets/$number',
+  component: lazyRouteComponent(() => import('../pages/set/SetPage.js'), 'SetPage'),
+});
+
 /** Every address of the dashboard. */
 export const router = createRouter({
-  routeTree: root.addChildren([tonight, collection]),
+  routeTree: root.addChildren([tonight, collection, set]),
   defaultPreload: 'intent',
   scrollRestoration: true,
 });

@@ -1,3 +1,4 @@
+import { Link } from '@tanstack/react-router';
 import { useFormats } from '../../locale/useFormats.js';
 import { Lamp } from '../../parts/Lamp.js';
 import { Meter } from '../../parts/Meter.js';
@@ -16,7 +17,9 @@ export function SetCard({ rig }: { rig: ShelfRow }) {
     <div role="listitem" className={styles['card']}>
       <SetPicture number={rig.inventoryNumber} />
       <h2 className={styles['name']}>
-        <span className={styles['number']}>{rig.inventoryNumber}</span> {setName(rig)}
+        <Link to="/sets/$number" params={{ number: rig.inventoryNumber }}>
+          <span className={styles['number']}>{rig.inventoryNumber}</span> {setName(rig)}
+        </Link>
       </h2>
       <Lamp level={rig.readiness.level} />
       {first && <p className={styles['why']}>{first}</p>}

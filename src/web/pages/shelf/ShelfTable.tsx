@@ -1,3 +1,4 @@
+import { Link } from '@tanstack/react-router';
 import { useWindowVirtualizer } from '@tanstack/react-virtual';
 import { useEffect, useRef } from 'react';
 import { useFormats } from '../../locale/useFormats.js';
@@ -82,7 +83,11 @@ export function ShelfTable({
                 ref={virtual.measureElement}
               >
                 <td>{rig.inventoryNumber}</td>
-                <th scope="row">{setName(rig)}</th>
+                <th scope="row">
+                  <Link to="/sets/$number" params={{ number: rig.inventoryNumber }}>
+                    {setName(rig)}
+                  </Link>
+                </th>
                 <td>
                   <Lamp level={rig.readiness.level} />
                 </td>

@@ -1,0 +1,40 @@
+import { useFormats } from '../../locale/useFormats.js';
+import { Lamp } from '../../parts/Lamp.js';
+import { SetPicture } from '../../parts/SetPicture.js';
+import { useTexts } from '../../texts/textsContext.js';
+import type { ShownSet } from './SetPage.js';
+import styles from './SetHead.module.css';
+
+/** Picture, name and standing: what one sees first. */
+export function SetHead({ item }: { item: ShownSet }) {
+  const { set, shelf } = useTexts();
+  const formats = useFormats();
+  const model = item.model && `${item.model.maker} ${item.model.designation}`;
+  const known = [
+    model,
+    item.madeEdtf && set.made(item.madeEdtf),
+    item.serialNumber && set.serial(item.serialNumber),
+    item.place?.name ?? shelf.unplaced,
+  ].filter(Boolean);
+  return (
+    <header className={styles['head']}>
+      <div className={styles['picture']}>
+        <SetPicture number={item.inventoryNumber} />
+      </div>
+      <div className={styles['words']}>
+        <h1>
+          <span className={styles['number']}>{item.inventoryNumber}</span>{' '}
+          {item.name ?? model ?? ''}
+        </h1>
+        <Lamp level={item.readiness.level} isLarge />
+        <p className={styles['known']}>{known.join(' · ')}</p>
+        {item.note && <p>{item.note}</p>}
+        {item.retiredAt && (
+          <p>
+            <strong>{set.gone(formats.day(item.retiredAt))}</strong> {item.retiredReason}
+          </p>
+        )}
+      </div>
+    </header>
+  );
+}

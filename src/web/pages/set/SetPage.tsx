@@ -1,0 +1,44 @@
+import { useParams } from '@tanstack/react-router';
+import { useLiveQuery } from '../../api/useLiveQuery.js';
+import { OneSetDocument, type OneSetQuery } from '../../gql/graphql.js';
+import { Failed } from '../../parts/Failed.js';
+import { Loading } from '../../parts/Loading.js';
+import { Notice } from '../../parts/Notice.js';
+import { useTitle } from '../../parts/useTitle.js';
+import { useTexts } from '../../texts/textsContext.js';
+import { SetHazards } from './SetHazards.js';
+import { SetHead } from './SetHead.js';
+import { SetMoney } from './SetMoney.js';
+import { SetPlan } from './SetPlan.js';
+import { SetProjects } from './SetProjects.js';
+import { SetStanding } from './SetStanding.js';
+import { SetStory } from './SetStory.js';
+import styles from './SetPage.module.css';
+
+export type ShownSet = NonNullable<OneSetQuery['item']>;
+
+/** One set or accessory: standing first, hazards before all else, then plan, work, money and story. */
+export function SetPage() {
+  const { number } = useParams({ from: '/sets/$number' });
+  const { frame } = useTexts();
+  useTitle(number);
+  const [{ data, error }, fetchAgain] = useLiveQuery({
+    query: OneSetDocument,
+    variables: { number },
+  });
+  if (error && !data) return <Failed error={error} retry={fetchAgain} />;
+  if (!data) return <Loading />;
+  const { item } = data;
+  if (!item) return <Notice title={frame.notFoundTitle} help={frame.notFoundHelp} />;
+  return (
+    <article className={styles['page']}>
+      <SetHead item={item} />
+      <SetHazards item={item} />
+      <SetStanding item={item} />
+      <SetProjects item={item} />
+      <SetPlan number={number} />
+      <SetMoney item={item} />
+      <SetStory number={number} />
+    </article>
+  );
+}
