@@ -58,9 +58,11 @@ import {
   SessionsOfTaskResolver,
   WorkSessionResolver,
 } from './work/workSession.resolver.js';
+import { BandsResolver } from './reference/bands.resolver.js';
 
 /** Everything that can be asked and done. */
 export const resolvers = [
+  BandsResolver,
   InspectionResolver,
   FitOutCheckResolver,
   FitOutStandingResolver,
