@@ -27,9 +27,11 @@ export interface RunningApi {
 
 const largestBody = '1mb';
 
-const greeting = `Reglow is here. It is asked at /graphql, for instance so:
+const greetingAt = (
+  host: string,
+): string => `Reglow is here. It is asked at /graphql, for instance so:
 
-  curl localhost:4600/graphql -H 'content-type: application/json' \\
+  curl ${host}/graphql -H 'content-type: application/json' \\
     -d '{"query": "{ rigs { nodes { inventoryNumber name readiness { level } } } }"}'
 
 The README has more questions; schema/schema.graphql describes everything that can be asked and done.
@@ -53,8 +55,8 @@ export async function serveApi(database: Database, options: ServeOptions): Promi
       context: () => Promise.resolve(contextOf(database, options.clock())),
     }),
   );
-  app.get('/', (_request, response) => {
-    response.type('text/plain').send(greeting);
+  app.get('/', (request, response) => {
+    response.type('text/plain').send(greetingAt(request.headers.host ?? ''));
   });
   app.use(answerBrokenBody(options.log));
   const http = createHttpServer({ requestTimeout: 30_000, headersTimeout: 10_000 }, app);

@@ -5,6 +5,7 @@ import type BetterSqlite from 'better-sqlite3';
 import { DataSource, type DataSourceOptions, type MixedList } from 'typeorm';
 import type { Database } from './database.js';
 import type { UnitOfWork } from './unitOfWork.js';
+import { addSqliteFunctions } from './addSqliteFunctions.js';
 import { migrate } from './migrate.js';
 import { postgresReader } from './postgresReader.js';
 import { postgresSnapshot } from './postgresSnapshot.js';
@@ -92,6 +93,7 @@ const sqlite = (settings: DatabaseSettings, path: string): DataSourceOptions => 
   database: path,
   enableWAL: true,
   prepareDatabase: (connection: BetterSqlite.Database) => {
+    addSqliteFunctions(connection);
     connection.pragma('busy_timeout = 5000');
     connection.pragma('synchronous = FULL');
   },
