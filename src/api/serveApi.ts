@@ -9,6 +9,7 @@ import { answerBrokenBody } from './answerBrokenBody.js';
 import { createServer } from './createServer.js';
 import type { ApiContext } from './kit/apiContext.js';
 import { refuseForeignHosts } from './refuseForeignHosts.js';
+import { serveSubscriptions } from './serveSubscriptions.js';
 import type { ErrorLog } from './showError.js';
 
 export interface ServeOptions {
@@ -42,7 +43,8 @@ const contentPolicy = { defaultSrc: ["'self'"], upgradeInsecureRequests: null };
 
 /** Serves the API of an open collection over HTTP. */
 export async function serveApi(database: Database, options: ServeOptions): Promise<RunningApi> {
-  const apollo = createServer(await buildApiSchema(), options.log);
+  const schema = await buildApiSchema();
+  const apollo = createServer(schema, options.log);
   await apollo.start();
   const app = express();
   app.disable('x-powered-by');
@@ -60,10 +62,16 @@ export async function serveApi(database: Database, options: ServeOptions): Promi
   });
   app.use(answerBrokenBody(options.log));
   const http = createHttpServer({ requestTimeout: 30_000, headersTimeout: 10_000 }, app);
+  const subscriptions = serveSubscriptions(http, schema, {
+    allowedHosts: options.allowedHosts,
+    log: options.log,
+    context: () => liveContextOf(database, options.clock),
+  });
   const port = await listening(http, options);
   return {
     url: `http://${options.host.includes(':') ? `[${options.host}]` : options.host}:${port}`,
     close: async () => {
+      await subscriptions.close();
       await new Promise<void>((resolve) => {
         http.close(() => {
           resolve();
@@ -81,6 +89,16 @@ export const contextOf = (database: Database, nowMs: number): ApiContext => ({
   actorId: null,
   reads,
 });
+
+/** A subscription goes on for hours: each of its events has a "now" of its own. */
+export function liveContextOf(database: Database, clock: () => number): ApiContext {
+  return {
+    ...contextOf(database, clock()),
+    get nowMs() {
+      return clock();
+    },
+  };
+}
 
 function listening(http: Server, { host, port }: ServeOptions): Promise<number> {
   return new Promise((resolve, reject) => {
