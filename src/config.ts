@@ -1,5 +1,6 @@
 import { homedir } from 'node:os';
 import { join } from 'node:path';
+import { CommandFailure } from './commands/commandFailure.js';
 
 /** What a person can set, from the environment; the command line overrides it. */
 export interface Config {
@@ -15,18 +16,24 @@ export interface Config {
 /**
  * Reads the environment: `REGLOW_DATA` (folder), `REGLOW_DATABASE` (URL), `REGLOW_HOST`,
  * `REGLOW_PORT`, `REGLOW_ALLOWED_HOSTS` (comma-separated).
- * @throws Error with what to mend when a setting cannot be read.
+ * @throws CommandFailure with what to mend when a setting cannot be read.
  */
 export function readConfig(environment: NodeJS.ProcessEnv): Config {
   const folder = environment['REGLOW_DATA'] ?? dataFolder(environment);
   const port = Number(environment['REGLOW_PORT'] ?? 4600);
   if (!Number.isInteger(port) || port < 0 || port > 65_535) {
-    throw new Error(
+    throw new CommandFailure(
       `REGLOW_PORT must be a port from 0 to 65535, not "${environment['REGLOW_PORT'] ?? ''}".`,
     );
   }
+  const databaseUrl = environment['REGLOW_DATABASE'] ?? `sqlite:${join(folder, 'reglow.sqlite')}`;
+  if (!/^(sqlite:.|postgres(ql)?:\/\/)/.test(databaseUrl)) {
+    throw new CommandFailure(
+      'REGLOW_DATABASE must begin with sqlite: and a file, or with postgres:// and a server.',
+    );
+  }
   return {
-    databaseUrl: environment['REGLOW_DATABASE'] ?? `sqlite:${join(folder, 'reglow.sqlite')}`,
+    databaseUrl,
     host: environment['REGLOW_HOST'] ?? '127.0.0.1',
     port,
     allowedHosts: (environment['REGLOW_ALLOWED_HOSTS'] ?? '').split(',').filter(Boolean),

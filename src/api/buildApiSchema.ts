@@ -1,20 +1,41 @@
 import 'reflect-metadata';
 import { isObjectType, type GraphQLObjectType, type GraphQLSchema } from 'graphql';
-import { buildSchema } from 'type-graphql';
+import { buildSchema, type PubSub } from 'type-graphql';
 import { resolvers } from '../features/resolvers.js';
 import { globalId } from './kit/globalId.js';
 
 /** The schema with its resolvers, built from the decorated classes. */
 export async function buildApiSchema(): Promise<GraphQLSchema> {
-  const schema = await buildSchema({ resolvers: [...resolvers], validate: false });
+  const schema = await buildSchema({
+    resolvers: [...resolvers],
+    validate: false,
+    pubSub: noTopics,
+  });
   giveGlobalIds(schema);
   describe(schema.getQueryType(), 'What can be asked of the collection.');
   describe(
     schema.getMutationType(),
     'What can be done; each answers with the thing or with problems.',
   );
+  describe(
+    schema.getSubscriptionType(),
+    'What can be followed, over the graphql-transport-ws protocol at /graphql.',
+  );
   return schema;
 }
+
+/**
+ * Asked for by the library as soon as there is a subscription. Ours follow the feed of what was
+ * committed, which has an order and can be caught up with; messages by topic have neither.
+ */
+const noTopics: PubSub = {
+  publish: () => {
+    throw new Error('nothing is published by topic: subscriptions follow the feed of changes');
+  },
+  subscribe: () => {
+    throw new Error('nothing is published by topic: subscriptions follow the feed of changes');
+  },
+};
 
 /** Rows hold their own ids; every node shows one that names its type too. */
 function giveGlobalIds(schema: GraphQLSchema): void {

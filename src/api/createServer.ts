@@ -6,12 +6,10 @@ import {
 import type { GraphQLSchema } from 'graphql';
 import type { ApiContext } from './kit/apiContext.js';
 import { answerOldMediaType } from './answerOldMediaType.js';
-import { limitDepth } from './limitDepth.js';
+import { documentRules, mostTokens } from './documentLimits.js';
 import { limitMutations } from './limitMutations.js';
 import { priceQueries } from './priceQueries.js';
 import { showError, type ErrorLog } from './showError.js';
-
-const mostTokens = 4000;
 
 /** The GraphQL server over a schema, with every query priced before it runs. */
 export function createServer(schema: GraphQLSchema, log: ErrorLog): ApolloServer<ApiContext> {
@@ -23,7 +21,7 @@ export function createServer(schema: GraphQLSchema, log: ErrorLog): ApolloServer
     includeStacktraceInErrorResponses: false,
     parseOptions: { maxTokens: mostTokens },
     maxRecursiveSelections: true,
-    validationRules: [limitDepth],
+    validationRules: documentRules,
     stopOnTerminationSignals: false,
     formatError: showError(log),
     plugins: [

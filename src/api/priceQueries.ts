@@ -1,5 +1,12 @@
 import type { ApolloServerPlugin } from '@apollo/server';
-import { GraphQLError, getNamedType, isListType, isNonNullType, type GraphQLSchema } from 'graphql';
+import {
+  GraphQLError,
+  getNamedType,
+  isListType,
+  isNonNullType,
+  type DocumentNode,
+  type GraphQLSchema,
+} from 'graphql';
 import { getComplexity, type ComplexityEstimator } from 'graphql-query-complexity';
 import type { ApiContext } from './kit/apiContext.js';
 import { defaultPageSize } from './kit/pageArgs.js';
@@ -24,18 +31,28 @@ export const priceQueries = (schema: GraphQLSchema): ApolloServerPlugin<ApiConte
   requestDidStart: () =>
     Promise.resolve({
       didResolveOperation: ({ request, document }) => {
-        const price = getComplexity({
-          schema,
-          query: document,
-          estimators: [byLength],
-          ...(request.variables && { variables: request.variables }),
-          ...(request.operationName && { operationName: request.operationName }),
-        });
-        if (price > highestPrice) throw tooDear(price);
+        refuseTooDear(schema, document, request.variables, request.operationName);
         return Promise.resolve();
       },
     }),
 });
+
+/** @throws GraphQLError when the operation asks for more than may be asked in one go. */
+export function refuseTooDear(
+  schema: GraphQLSchema,
+  query: DocumentNode,
+  variables?: Record<string, unknown> | null,
+  operationName?: string | null,
+): void {
+  const price = getComplexity({
+    schema,
+    query,
+    estimators: [byLength],
+    ...(variables && { variables }),
+    ...(operationName && { operationName }),
+  });
+  if (price > highestPrice) throw tooDear(price);
+}
 
 const tooDear = (price: number): GraphQLError =>
   new GraphQLError(

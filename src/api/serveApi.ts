@@ -10,6 +10,7 @@ import { createServer } from './createServer.js';
 import type { ApiContext } from './kit/apiContext.js';
 import { refuseForeignHosts } from './refuseForeignHosts.js';
 import { servePages } from './servePages.js';
+import { serveSubscriptions } from './serveSubscriptions.js';
 import type { ErrorLog } from './showError.js';
 
 export interface ServeOptions {
@@ -30,9 +31,11 @@ export interface RunningApi {
 
 const largestBody = '1mb';
 
-const greeting = `Reglow is here. It is asked at /graphql, for instance so:
+const greetingAt = (
+  host: string,
+): string => `Reglow is here. It is asked at /graphql, for instance so:
 
-  curl localhost:4600/graphql -H 'content-type: application/json' \\
+  curl ${host}/graphql -H 'content-type: application/json' \\
     -d '{"query": "{ rigs { nodes { inventoryNumber name readiness { level } } } }"}'
 
 The README has more questions; schema/schema.graphql describes everything that can be asked and done.
@@ -51,7 +54,8 @@ const contentPolicy = {
 
 /** Serves the API of an open collection over HTTP. */
 export async function serveApi(database: Database, options: ServeOptions): Promise<RunningApi> {
-  const apollo = createServer(await buildApiSchema(), options.log);
+  const schema = await buildApiSchema();
+  const apollo = createServer(schema, options.log);
   await apollo.start();
   const app = express();
   app.disable('x-powered-by');
@@ -65,15 +69,21 @@ export async function serveApi(database: Database, options: ServeOptions): Promi
     }),
   );
   if (options.pagesFolder !== undefined) app.use(servePages(options.pagesFolder));
-  app.get('/', (_request, response) => {
-    response.type('text/plain').send(greeting);
+  app.get('/', (request, response) => {
+    response.type('text/plain').send(greetingAt(request.headers.host ?? ''));
   });
   app.use(answerBrokenBody(options.log));
   const http = createHttpServer({ requestTimeout: 30_000, headersTimeout: 10_000 }, app);
+  const subscriptions = serveSubscriptions(http, schema, {
+    allowedHosts: options.allowedHosts,
+    log: options.log,
+    context: () => liveContextOf(database, options.clock),
+  });
   const port = await listening(http, options);
   return {
     url: `http://${options.host.includes(':') ? `[${options.host}]` : options.host}:${port}`,
     close: async () => {
+      await subscriptions.close();
       await new Promise<void>((resolve) => {
         http.close(() => {
           resolve();
@@ -91,6 +101,16 @@ export const contextOf = (database: Database, nowMs: number): ApiContext => ({
   actorId: null,
   reads,
 });
+
+/** A subscription goes on for hours: each of its events has a "now" of its own. */
+export function liveContextOf(database: Database, clock: () => number): ApiContext {
+  return {
+    ...contextOf(database, clock()),
+    get nowMs() {
+      return clock();
+    },
+  };
+}
 
 function listening(http: Server, { host, port }: ServeOptions): Promise<number> {
   return new Promise((resolve, reject) => {

@@ -27,5 +27,10 @@ export interface Database {
    * own; the reader it hands over ends with `fn`.
    */
   snapshot<Result>(fn: (reader: Reader) => Promise<Result>): Promise<Result>;
+  /**
+   * Calls back after each unit of work of this process that was committed.
+   * @returns what ends the calling.
+   */
+  onCommit(listener: () => void): () => void;
   close(): Promise<void>;
 }

@@ -4,6 +4,8 @@ import { IntakeAndParts1764000000003 } from '../../migrations/1764000000003-inta
 import { WorkAndMoney1764000000004 } from '../../migrations/1764000000004-work-and-money.js';
 import { HistoryAndStanding1764000000005 } from '../../migrations/1764000000005-history-and-standing.js';
 import { Search1764000000006 } from '../../migrations/1764000000006-search.js';
+import { TextFunctions1764200000100 } from '../../migrations/1764200000100-text-functions.js';
+import { ChangeEvents1764200000300 } from '../../migrations/1764200000300-change-events.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -13,4 +15,6 @@ export const migrations = [
   WorkAndMoney1764000000004,
   HistoryAndStanding1764000000005,
   Search1764000000006,
+  TextFunctions1764200000100,
+  ChangeEvents1764200000300,
 ];

@@ -5,6 +5,7 @@ import type BetterSqlite from 'better-sqlite3';
 import { DataSource, type DataSourceOptions, type MixedList } from 'typeorm';
 import type { Database } from './database.js';
 import type { UnitOfWork } from './unitOfWork.js';
+import { addSqliteFunctions } from './addSqliteFunctions.js';
 import { migrate } from './migrate.js';
 import { postgresReader } from './postgresReader.js';
 import { postgresSnapshot } from './postgresSnapshot.js';
@@ -37,6 +38,7 @@ export async function openDatabase(settings: DatabaseSettings): Promise<Database
   const reader = isSqlite ? sqliteReader(path) : postgresReader(settings.url);
   const engine = reader.dialect.engine;
   const queue = new WriteQueue();
+  const committed = new Set<() => void>();
   // A nested act would wait for the queue that it holds: refuse it instead of hanging.
   const inside = new AsyncLocalStorage<true>();
   return {
@@ -64,9 +66,23 @@ export async function openDatabase(settings: DatabaseSettings): Promise<Database
           }),
         );
       const run = isSqlite ? queue.run(transaction) : repeatOnClash(transaction);
-      return run.catch((error: unknown) => {
-        throw refusalFromConstraint(error);
-      });
+      return run.then(
+        (result) => {
+          for (const listener of committed) listener();
+          return result;
+        },
+        (error: unknown) => {
+          throw refusalFromConstraint(error);
+        },
+      );
+    },
+    onCommit: (listener) => {
+      // Its own entry even if one function is given twice.
+      const entry = () => {
+        listener();
+      };
+      committed.add(entry);
+      return () => committed.delete(entry);
     },
     snapshot: (fn) => (isSqlite ? sqliteSnapshot(path, fn) : postgresSnapshot(settings.url, fn)),
     close: async () => {
@@ -92,6 +108,7 @@ const sqlite = (settings: DatabaseSettings, path: string): DataSourceOptions => 
   database: path,
   enableWAL: true,
   prepareDatabase: (connection: BetterSqlite.Database) => {
+    addSqliteFunctions(connection);
     connection.pragma('busy_timeout = 5000');
     connection.pragma('synchronous = FULL');
   },

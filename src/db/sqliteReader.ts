@@ -1,10 +1,12 @@
 import Sqlite from 'better-sqlite3';
+import { addSqliteFunctions } from './addSqliteFunctions.js';
 import { sqliteDialect } from './dialect.js';
 import type { Reader, SqlValue } from './reader.js';
 
 /** A read-only connection in WAL mode: sees what is committed, never waits for the writer. */
 export function sqliteReader(path: string): Reader {
   const connection = new Sqlite(path, { readonly: true, fileMustExist: true });
+  addSqliteFunctions(connection);
   const prepared = new Map<string, Sqlite.Statement>();
   const statement = (sql: string): Sqlite.Statement => {
     const known = prepared.get(sql);

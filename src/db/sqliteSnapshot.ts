@@ -1,4 +1,5 @@
 import Sqlite from 'better-sqlite3';
+import { addSqliteFunctions } from './addSqliteFunctions.js';
 import { sqliteDialect } from './dialect.js';
 import type { Reader, SqlValue } from './reader.js';
 
@@ -9,6 +10,7 @@ export async function sqliteSnapshot<Result>(
 ): Promise<Result> {
   const connection = new Sqlite(path, { readonly: true, fileMustExist: true });
   try {
+    addSqliteFunctions(connection);
     connection.exec('BEGIN');
     // BEGIN alone fixes nothing: the state is that of the first read.
     connection.prepare('SELECT COUNT(*) FROM sqlite_master').get();

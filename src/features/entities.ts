@@ -3,6 +3,7 @@ import { ExtraCostEntity } from './acquisitions/extraCost.entity.js';
 import { LotLineEntity } from './acquisitions/lotLine.entity.js';
 import { CollectionEntity } from './collection/collection.entity.js';
 import { ExpenseEntity } from './expenses/expense.entity.js';
+import { ChangeEventEntity } from './feed/changeEvent.entity.js';
 import { FindingEntity } from './findings/finding.entity.js';
 import { HazardEntity } from './hazards/hazard.entity.js';
 import { ChangeEntity } from './history/change.entity.js';
@@ -75,5 +76,13 @@ export const recordEntities = [
   ChangeEntity,
 ] as const;
 
-/** Tables that are computed from the records and can be rebuilt from them at any time. */
-export const computedEntities = [ItemStandingEntity, ItemHoursEntity, ItemCostEntity] as const;
+/**
+ * Tables that are computed from the records and can be rebuilt from them at any time, and the feed
+ * of what was changed lately. None of them is part of an archive.
+ */
+export const computedEntities = [
+  ItemStandingEntity,
+  ItemHoursEntity,
+  ItemCostEntity,
+  ChangeEventEntity,
+] as const;

@@ -3,6 +3,7 @@ import type { Database } from '../db/database.js';
 import { migrations } from '../db/migrations.js';
 import type { UnitOfWork } from '../db/unitOfWork.js';
 import { computedEntities, recordEntities } from './entities.js';
+import { appendChangeEvent } from './feed/appendChangeEvent.js';
 import { appendHistory } from './history/appendHistory.js';
 import { refreshItemText } from './search/refreshItemText.js';
 import { refreshStandings } from './standing/refreshStandings.js';
@@ -20,5 +21,7 @@ export const openCollection = (url: string): Promise<Database> =>
 async function followUp(work: UnitOfWork): Promise<void> {
   await appendHistory(work);
   await refreshItemText(work);
-  await refreshStandings(work);
+  const itemIds = await refreshStandings(work);
+  // Last, because it makes other units of work wait until the commit.
+  await appendChangeEvent(work, itemIds);
 }

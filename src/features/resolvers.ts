@@ -10,6 +10,7 @@ import {
 import { FitOutCheckResolver } from './inspections/fitOutCheck.resolver.js';
 import { HazardResolver } from './hazards/hazard.resolver.js';
 import { ItemFindingsResolver } from './findings/itemFindings.resolver.js';
+import { FeedResolver } from './feed/feed.resolver.js';
 import { FindingResolver } from './findings/finding.resolver.js';
 import { ImportResolver } from './import/import.resolver.js';
 import { AcquisitionResolver, ExtraCostResolver } from './acquisitions/acquisition.resolver.js';
@@ -58,9 +59,12 @@ import {
   SessionsOfTaskResolver,
   WorkSessionResolver,
 } from './work/workSession.resolver.js';
+import { BandsResolver } from './reference/bands.resolver.js';
+import { TimerSubscriptionResolver } from './work/timer.subscription.js';
 
 /** Everything that can be asked and done. */
 export const resolvers = [
+  BandsResolver,
   InspectionResolver,
   FitOutCheckResolver,
   FitOutStandingResolver,
@@ -84,6 +88,8 @@ export const resolvers = [
   TaskProgressResolver,
   WorkChangesResolver,
   WorkSessionResolver,
+  TimerSubscriptionResolver,
+  FeedResolver,
   SessionOverlapResolver,
   SessionsOfItemResolver,
   SessionsOfTaskResolver,

@@ -94,7 +94,9 @@ export async function readPage(reader: Reader, first: number, judge: typeof read
   });
   const last = rows.at(-1);
   const endCursor = last
-    ? Buffer.from(JSON.stringify([last.inventoryNumber, last.id])).toString('base64url')
+    ? Buffer.from(
+        JSON.stringify(['Rig INVENTORY_NUMBER ASC', last.inventoryNumber, last.id]),
+      ).toString('base64url')
     : null;
   return { rigs: { nodes, pageInfo: { hasNextPage: all.length > first, endCursor } } };
 }

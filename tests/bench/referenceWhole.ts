@@ -12,7 +12,7 @@ const componentsSql = `SELECT fitting.id AS "id", fitting.designator AS "designa
     fitting.fitted_at AS "fittedAt", component.id AS "componentId", component.marking AS "marking"
   FROM fitting JOIN component ON component.id = fitting.component_id
   WHERE fitting.item_id = ? AND fitting.removed_at IS NULL
-  ORDER BY fitting.designator, fitting.id LIMIT 100`;
+  ORDER BY natural_key(fitting.designator), fitting.id LIMIT 100`;
 
 const projectsSql = `SELECT id AS "id", title AS "title" FROM project WHERE item_id = ?
   ORDER BY recorded_at, id`;

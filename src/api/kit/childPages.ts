@@ -1,6 +1,6 @@
 import { listParameter } from '../../db/dialect.js';
 import type { SqlValue } from '../../db/reader.js';
-import { keyOf } from './cursor.js';
+import { keyOf, type Order, type SortKind } from './cursor.js';
 import { pageOf } from './page.js';
 import { pageSize } from './pageArgs.js';
 import { grouped } from './relations.js';
@@ -16,6 +16,8 @@ interface ChildPages {
   sortName: string;
   /** What sorts in place of the bare column where that may be null: COALESCE(…), never null. */
   sortExpression?: string;
+  /** Text unless said otherwise. */
+  sortKind?: SortKind;
   direction: 'ASC' | 'DESC';
   where?: string;
   /** What the `?` in `where` stand for. */
@@ -29,7 +31,11 @@ export const childPages =
     const { reader } = context.database;
     const { table, columns, parentColumn, sortColumn, sortName, direction } = options;
     const size = pageSize(args['first']);
-    const after = typeof args['after'] === 'string' ? keyOf(args['after'], 2) : null;
+    const cursorOrder: Order = {
+      name: `${typeName} in ${parentColumn} ${sortName} ${direction}`,
+      kind: options.sortKind ?? 'text',
+    };
+    const after = typeof args['after'] === 'string' ? keyOf(args['after'], cursorOrder) : null;
     const ids = listParameter(parents.map((parent) => parent.id));
     const parent = `${table}.${parentColumn}`;
     const own = options.where ? ` AND ${options.where}` : '';
@@ -69,6 +75,7 @@ export const childPages =
       pageOf(
         rows,
         size,
+        cursorOrder,
         (row) => [row[sortName] as string, row.id],
         after !== null,
         totals.get(parents[index]?.id) ?? 0,

@@ -1,4 +1,4 @@
-import { cursorOf, type SortKey } from './cursor.js';
+import { cursorOf, type Order, type SortKey } from './cursor.js';
 import type { PageInfo } from './pageInfo.type.js';
 
 /** A page as the connection types show it. */
@@ -16,12 +16,13 @@ export interface Page<Row> {
 export function pageOf<Row>(
   rows: readonly Row[],
   size: number,
+  order: Order,
   keyOfRow: (row: Row) => SortKey,
   hasPreviousPage: boolean,
   totalCount: number,
 ): Page<Row> {
   const nodes = rows.slice(0, size);
-  const cursor = (node: Row): string => cursorOf(keyOfRow(node));
+  const cursor = (node: Row): string => cursorOf(order, keyOfRow(node));
   const [first, last] = [nodes[0], nodes.at(-1)];
   // Cursors are made when they are asked for: most readers want the nodes alone.
   return {

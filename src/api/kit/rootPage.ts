@@ -1,7 +1,7 @@
 import type { GraphQLResolveInfo } from 'graphql';
 import type { SqlValue } from '../../db/reader.js';
 import type { ApiContext } from './apiContext.js';
-import { keyOf } from './cursor.js';
+import { keyOf, type Order, type SortKind } from './cursor.js';
 import { loadRelations } from './loadRelations.js';
 import { pageOf, type Page } from './page.js';
 import { pageSize, type PageArgs } from './pageArgs.js';
@@ -19,6 +19,10 @@ export interface RootPage {
   /** SQL expression that sorts, never null, and its parameters. */
   sortBy: string;
   sortParameters?: readonly SqlValue[];
+  /** Text unless said otherwise. */
+  sortKind?: SortKind;
+  /** Tells orders of one list apart where `sortBy` is too long to travel in a cursor. */
+  sortName?: string;
   direction?: 'ASC' | 'DESC';
   /** Conditions with their parameters; all must hold. */
   where?: readonly { sql: string; parameters: readonly SqlValue[] }[];
@@ -34,7 +38,11 @@ export async function rootPage(
   const { reader } = context.database;
   const { from, columns, table, sortBy, sortParameters = [], direction = 'ASC' } = page;
   const size = pageSize(first);
-  const key = after === null || after === undefined ? null : keyOf(after, 2);
+  const order: Order = {
+    name: `${page.typeName} ${page.sortName ?? sortBy} ${direction}`,
+    kind: page.sortKind ?? 'text',
+  };
+  const key = after === null || after === undefined ? null : keyOf(after, order);
   const conditions = [...(page.where ?? [])];
   const counted = [...conditions];
   if (key) {
@@ -57,7 +65,7 @@ export async function rootPage(
     );
     total = count?.total ?? 0;
   }
-  const result = pageOf(rows, size, (row) => [row.sortKey, row.id], key !== null, total);
+  const result = pageOf(rows, size, order, (row) => [row.sortKey, row.id], key !== null, total);
   await loadRelations(context, info, page.typeName, result.nodes, []);
   return result;
 }

@@ -1,4 +1,4 @@
-import { keyOf, type SortKey } from '../../api/kit/cursor.js';
+import { keyOf, type Order, type SortKey } from '../../api/kit/cursor.js';
 import { pageOf } from '../../api/kit/page.js';
 import { pageSize } from '../../api/kit/pageArgs.js';
 import { one } from '../../api/kit/relations.js';
@@ -21,10 +21,12 @@ export const lotLineReads: TypeReads = {
   relations: { item: one('Item', 'itemId'), acquisition: one('Acquisition', 'acquisitionId') },
 };
 
+const byOrdinal: Order = { name: 'LotLine ordinal ASC', kind: 'count' };
+
 /** The whole lot is read, since each share hangs on all lines; a page of it is shown. */
 export const linesOfLot: Relation = async (context, lots, args) => {
   const size = pageSize(args['first']);
-  const after = typeof args['after'] === 'string' ? keyOf(args['after'], 2) : null;
+  const after = typeof args['after'] === 'string' ? keyOf(args['after'], byOrdinal) : null;
   const ids = lots.map(({ id }) => id);
   const lines = await readLotLines(context.database.reader, 'lot', ids);
   const byLot = groupedBy(lines, (line) => line.acquisitionId);
@@ -32,14 +34,14 @@ export const linesOfLot: Relation = async (context, lots, args) => {
     const whole = byLot.get(id) ?? [];
     const later = after ? whole.filter((line) => isAfter(line, after)) : whole;
     const rest = later.slice(0, size + 1).map((line) => shownLotLine(context, line));
-    const key = (line: Row): [number, string] => [Number(line['ordinal']), line.id];
-    return pageOf(rest, size, key, after !== null, whole.length);
+    const key = (line: Row): SortKey => [Number(line['ordinal']), line.id];
+    return pageOf(rest, size, byOrdinal, key, after !== null, whole.length);
   });
   return { values: pages, children: pages.flatMap(({ nodes }) => nodes), childType: 'LotLine' };
 };
 
 const isAfter = (line: LotLineWithShare, [ordinal, id]: SortKey): boolean =>
-  line.ordinal === ordinal ? line.id > String(id) : line.ordinal > Number(ordinal);
+  line.ordinal === ordinal ? line.id > id : line.ordinal > Number(ordinal);
 
 /** Price and extra costs of whole lots, one amount a currency. */
 export const totalsOfLot: Relation = async (context, parents) => {

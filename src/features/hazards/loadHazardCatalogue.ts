@@ -1,7 +1,7 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { parse } from 'yaml';
 import { z } from 'zod';
+import { readSeedFile } from '../reference/readSeedFile.js';
 import { HazardKind } from './hazardKind.js';
 
 const sentence = z.string().trim().min(1);
@@ -39,22 +39,11 @@ export function loadHazardCatalogue(folder: string): HazardCatalogue {
 
 function guideIn(folder: string, file: string): [HazardKind, HazardGuide] {
   const path = join(folder, file);
-  const guide = guideShape.safeParse(yamlIn(path));
-  if (!guide.success) throw new Error(`${path} is broken: ${z.prettifyError(guide.error)}`);
-  if (file !== fileNameOf(guide.data.kind)) {
-    throw new Error(
-      `${path} holds ${guide.data.kind}; call the file ${fileNameOf(guide.data.kind)}.`,
-    );
+  const guide = readSeedFile(path, guideShape);
+  if (file !== fileNameOf(guide.kind)) {
+    throw new Error(`${path} holds ${guide.kind}; call the file ${fileNameOf(guide.kind)}.`);
   }
-  return [guide.data.kind, guide.data];
-}
-
-function yamlIn(path: string): unknown {
-  try {
-    return parse(readFileSync(path, 'utf8'));
-  } catch (error) {
-    throw new Error(`${path} is broken: ${String(error)}`, { cause: error });
-  }
+  return [guide.kind, guide];
 }
 
 const fileNameOf = (kind: HazardKind): string => `${kind.toLowerCase().replaceAll('_', '-')}.yaml`;

@@ -33,7 +33,7 @@ export async function readCompletenessFacts(
          fit_out_position.is_required AS "isRequired", fit_out_position.part_type_id AS "partTypeId"
        FROM item JOIN fit_out_position ON fit_out_position.model_id = item.model_id
        WHERE ${dialect.isAnyOf('item.id')}
-       ORDER BY fit_out_position.ordinal, fit_out_position.designator`,
+       ORDER BY fit_out_position.ordinal, natural_key(fit_out_position.designator)`,
       ids,
     ),
     await rows<CheckRow>(

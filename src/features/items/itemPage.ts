@@ -21,7 +21,7 @@ export async function itemPage(
 ) {
   const { kind, filter, sort } = asked;
   const where = itemConditions(context, kind, filter);
-  const order = itemOrder(sort, page.after, context.nowMs);
+  const order = itemOrder(sort, context.nowMs);
   const usesStanding = [order.sortBy, ...where.map(({ sql }) => sql)].some((sql) =>
     sql.includes('item_standing'),
   );

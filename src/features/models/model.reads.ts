@@ -48,6 +48,7 @@ export const modelReads = tableReads('Model', 'model', columns, {
     parentColumn: 'model_id',
     sortColumn: 'ordinal',
     sortName: 'ordinal',
+    sortKind: 'count',
     direction: 'ASC',
   }),
   limits: limitsOf('model_id'),

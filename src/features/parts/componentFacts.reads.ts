@@ -20,7 +20,7 @@ export async function readComponentStates(
      LEFT JOIN fit_out_position ON fit_out_position.model_id = item.model_id
        AND fit_out_position.designator = fitting.designator
      WHERE ${source.dialect.isAnyOf('fitting.item_id')} AND fitting.removed_at IS NULL
-     ORDER BY fitting.designator`,
+     ORDER BY natural_key(fitting.designator), fitting.id`,
     [listParameter(itemIds)],
   );
   const componentIds = fitted.map((row) => row.componentId);

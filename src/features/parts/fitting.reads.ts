@@ -41,16 +41,19 @@ export const fittingReads = tableReads('Fitting', 'fitting', columns, {
   position,
 });
 
+const designatorKey = 'natural_key(fitting.designator)';
+
 /** What sat in the item at an instant: fitted by then, and not yet removed. */
 const components: Relation = (context, parents, args, asked) => {
   const given = args['asOf'];
   const asOf = new Date(given instanceof Date ? given : context.nowMs).toISOString();
   const pages = childPages('Fitting', {
     table: 'fitting',
-    columns,
+    columns: `${columns}, ${designatorKey} AS "designatorKey"`,
     parentColumn: 'item_id',
     sortColumn: 'designator',
-    sortName: 'designator',
+    sortExpression: designatorKey,
+    sortName: 'designatorKey',
     direction: 'ASC',
     where: 'fitting.fitted_at <= ? AND (fitting.removed_at IS NULL OR fitting.removed_at > ?)',
     whereParameters: [asOf, asOf],

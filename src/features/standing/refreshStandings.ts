@@ -8,11 +8,15 @@ import { writeStandings } from './writeStandings.js';
 /** Bounds what is in memory at once when a whole list is loaded. */
 const itemsAtOnce = 200;
 
-/** Computes anew how the items stand that a unit of work bears on, in its own transaction. */
-export async function refreshStandings(work: UnitOfWork): Promise<void> {
+/**
+ * Computes anew how the items stand that a unit of work bears on, in its own transaction.
+ * @returns their ids
+ */
+export async function refreshStandings(work: UnitOfWork): Promise<string[]> {
   const source = rowSourceInWork(work);
   const touched = await touchedItems(source.rows, source.dialect, work.writes);
   await standAnew(work, touched);
+  return touched;
 }
 
 /** Computes the standing of some items from their records. */

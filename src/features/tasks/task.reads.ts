@@ -82,6 +82,7 @@ export const taskRelationsOfProject: Record<string, Relation> = {
     parentColumn: 'project_id',
     sortColumn: 'ordinal',
     sortName: 'ordinal',
+    sortKind: 'count',
     direction: 'ASC',
   }),
 };

@@ -4,10 +4,10 @@ import type { ApiContext } from '../../api/kit/apiContext.js';
 import { loadedField, loadRelations } from '../../api/kit/loadRelations.js';
 import { PageArgs } from '../../api/kit/pageArgs.js';
 import { rootPage } from '../../api/kit/rootPage.js';
-import type { Row } from '../../api/kit/typeReads.js';
 import { Item } from '../items/item.type.js';
 import { Party } from '../parties/party.type.js';
 import { Task } from '../tasks/task.type.js';
+import { readRunningTimers } from './runningTimers.reads.js';
 import { sessionConditions } from './sessionConditions.js';
 import { WorkSessionArgs } from './workSession.args.js';
 import { workSessionReads } from './workSession.reads.js';
@@ -40,10 +40,7 @@ export class WorkSessionResolver {
 
   @Query(() => [WorkSession], { description: 'Timers that run now, one a person, oldest first.' })
   async runningTimers(@Ctx() context: ApiContext, @Info() info: GraphQLResolveInfo) {
-    const rows = await context.database.reader.rows<Row>(
-      `SELECT ${workSessionReads.columns} FROM work_session
-       WHERE work_session.ended_at IS NULL ORDER BY work_session.started_at, work_session.id`,
-    );
+    const rows = await readRunningTimers(context);
     await loadRelations(context, info, 'WorkSession', rows);
     return rows;
   }
