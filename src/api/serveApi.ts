@@ -3,14 +3,17 @@ import { expressMiddleware } from '@as-integrations/express5';
 import express from 'express';
 import helmet from 'helmet';
 import type { Database } from '../db/database.js';
+import { AttachmentStore } from '../features/attachments/attachmentStore.js';
 import { reads } from '../features/reads.js';
 import { buildApiSchema } from './buildApiSchema.js';
 import { answerBrokenBody } from './answerBrokenBody.js';
 import { createServer } from './createServer.js';
 import type { ApiContext } from './kit/apiContext.js';
+import { endSlowRequests } from './endSlowRequests.js';
 import { refuseForeignHosts } from './refuseForeignHosts.js';
 import { servePages } from './servePages.js';
 import { serveSubscriptions } from './serveSubscriptions.js';
+import { serveAttachments } from './serveAttachments.js';
 import type { ErrorLog } from './showError.js';
 
 export interface ServeOptions {
@@ -18,6 +21,8 @@ export interface ServeOptions {
   port: number;
   /** Names beside the loopback's under which the server may be asked. */
   allowedHosts: readonly string[];
+  /** Folder in which photographs and papers are kept. */
+  attachmentsFolder: string;
   clock: () => number;
   log: ErrorLog;
   /** Where the dashboard's built files lie; without it only the API is served. */
@@ -30,6 +35,10 @@ export interface RunningApi {
 }
 
 const largestBody = '1mb';
+/** Ten minutes, in milliseconds: the largest file over a slow radio link in the house. */
+const longestUpload = 600_000;
+/** Milliseconds that a question may take to arrive. */
+const longestQuestion = 30_000;
 
 const greetingAt = (
   host: string,
@@ -63,17 +72,24 @@ export async function serveApi(database: Database, options: ServeOptions): Promi
   app.use(refuseForeignHosts(options.allowedHosts));
   app.use(
     '/graphql',
+    endSlowRequests(longestQuestion),
     express.json({ limit: largestBody }),
     expressMiddleware(apollo, {
       context: () => Promise.resolve(contextOf(database, options.clock())),
     }),
+  );
+  app.use(
+    '/attachments',
+    serveAttachments(new AttachmentStore(options.attachmentsFolder), () =>
+      Promise.resolve(contextOf(database, options.clock())),
+    ),
   );
   if (options.pagesFolder !== undefined) app.use(servePages(options.pagesFolder));
   app.get('/', (request, response) => {
     response.type('text/plain').send(greetingAt(request.headers.host ?? ''));
   });
   app.use(answerBrokenBody(options.log));
-  const http = createHttpServer({ requestTimeout: 30_000, headersTimeout: 10_000 }, app);
+  const http = createHttpServer({ requestTimeout: longestUpload, headersTimeout: 10_000 }, app);
   const subscriptions = serveSubscriptions(http, schema, {
     allowedHosts: options.allowedHosts,
     log: options.log,

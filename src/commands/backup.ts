@@ -3,6 +3,9 @@ import { rename, rm } from 'node:fs/promises';
 import Sqlite from 'better-sqlite3';
 import type { Command } from 'commander';
 import { CommandFailure } from './commandFailure.js';
+import { attachmentsOfFile } from '../config.js';
+import { AttachmentStore } from '../features/attachments/attachmentStore.js';
+import { copyFiles } from './copyFiles.js';
 import { refuseExisting } from './refuseExisting.js';
 import { sqlitePath } from './sqlitePath.js';
 import type { Surroundings } from './surroundings.js';
@@ -10,11 +13,12 @@ import type { Surroundings } from './surroundings.js';
 export const addBackup = (program: Command, around: Surroundings): Command =>
   program
     .command('backup')
-    .description('Copy the database file, whole, while Reglow may be running.')
+    .description('Copy the database file and the attachments, while Reglow may be running.')
     .argument('<file>', 'the copy')
     .option('--replace', 'overwrite what is there')
-    .action((file: string, { replace = false }: { replace?: boolean }) =>
-      backup(around, file, replace),
+    .option('--no-attachments', 'copy the database alone')
+    .action((file: string, options: { replace?: boolean; attachments?: boolean }) =>
+      backup(around, file, options.replace ?? false, options.attachments ?? true),
     );
 
 /** SQLite's online backup: consistent whatever is written meanwhile; checked before it counts. */
@@ -22,6 +26,7 @@ export async function backup(
   around: Surroundings,
   file: string,
   isReplaced: boolean,
+  hasAttachments = true,
 ): Promise<void> {
   const path = sqlitePath(around.config);
   if (path === null) {
@@ -42,6 +47,17 @@ export async function backup(
   refuseUnsound(part);
   await rename(part, file);
   around.print(`Copied the collection into ${file}.`);
+  const { attachmentsFolder } = around.config;
+  if (!existsSync(attachmentsFolder)) return;
+  if (!hasAttachments) {
+    around.print(`The attachments in ${attachmentsFolder} were left out.`);
+    return;
+  }
+  const folder = attachmentsOfFile(file);
+  const { copied, known } = await copyFiles(file, new AttachmentStore(attachmentsFolder), folder);
+  around.print(
+    `Copied ${copied} attachments into ${folder}${known > 0 ? `; ${known} were there already` : ''}.`,
+  );
 }
 
 function refuseUnsound(path: string): void {

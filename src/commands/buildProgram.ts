@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { addAttach } from './attach.js';
 import { addBackup } from './backup.js';
 import { addDemo } from './demo.js';
 import { addExport } from './exportCollection.js';
@@ -7,6 +8,7 @@ import { addLoad } from './load.js';
 import { addRecompute } from './recompute.js';
 import { addSchema } from './schema.js';
 import { addServe } from './serve.js';
+import { addVerify } from './verify.js';
 import type { Surroundings } from './surroundings.js';
 
 /** The command line: one command a file. */
@@ -29,6 +31,8 @@ export function buildProgram(around: Surroundings): Command {
   addImport(program, around);
   addExport(program, around);
   addLoad(program, around);
+  addAttach(program, around);
+  addVerify(program, around);
   addBackup(program, around);
   addDemo(program, around);
   addRecompute(program, around);

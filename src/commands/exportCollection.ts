@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { mkdir, readdir } from 'node:fs/promises';
 import type { Command } from 'commander';
 import { exportArchive } from '../features/export/exportArchive.js';
@@ -37,6 +38,11 @@ export async function exportCollection(
     if (archive !== undefined) {
       await exportArchive(database, archive, new Date(around.nowMs()).toISOString());
       around.print(`Wrote the whole collection into ${archive}.`);
+      if (existsSync(around.config.attachmentsFolder)) {
+        around.print(
+          `It names the attachments by digest; their bytes are in ${around.config.attachmentsFolder}: copy that folder too.`,
+        );
+      }
     }
     if (folder !== null) {
       const files = await exportFolder(database, folder);

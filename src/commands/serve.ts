@@ -32,7 +32,7 @@ export const serve = (around: Surroundings): Promise<void> =>
   });
 
 async function start(around: Surroundings, database: Database) {
-  const { host, port, allowedHosts } = around.config;
+  const { host, port, allowedHosts, attachmentsFolder } = around.config;
   const logger = pino({ base: null }, pino.destination(2));
   try {
     return await serveApi(database, {
@@ -40,6 +40,7 @@ async function start(around: Surroundings, database: Database) {
       port,
       allowedHosts,
       pagesFolder: packageFolder('dist-web'),
+      attachmentsFolder,
       clock: () => around.nowMs(),
       log: (id, error) => {
         logger.error({ id, err: error }, 'unexpected failure');

@@ -1,11 +1,18 @@
 import type { Surroundings } from './surroundings.js';
 
 const barLength = 30;
-const rowsBetweenLines = 10_000;
 const count = new Intl.NumberFormat('en');
 
-/** Shows how far something is: a bar on a terminal, else a line now and then. */
-export function showProgress({ repaint, say }: Surroundings) {
+/**
+ * Shows how far something is: a bar on a terminal, else a line now and then.
+ * @param noun what is counted, as a plural
+ * @param rowsBetweenLines how many of them there are from one line to the next
+ */
+export function showProgress(
+  { repaint, say }: Surroundings,
+  noun = 'rows',
+  rowsBetweenLines = 10_000,
+) {
   let nextLine = rowsBetweenLines;
   let lastWord = '';
   return {
@@ -13,7 +20,7 @@ export function showProgress({ repaint, say }: Surroundings) {
       if (word !== lastWord) nextLine = rowsBetweenLines;
       lastWord = word;
       const percent = share === null ? '' : `${Math.floor(share * 100)} %, `;
-      const text = `${word} … ${percent}${count.format(rows)} rows`;
+      const text = `${word} … ${percent}${count.format(rows)} ${noun}`;
       if (repaint) {
         const filled = Math.round((share ?? 0) * barLength);
         const bar = '#'.repeat(filled).padEnd(barLength, '.');

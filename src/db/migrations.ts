@@ -6,6 +6,7 @@ import { HistoryAndStanding1764000000005 } from '../../migrations/1764000000005-
 import { Search1764000000006 } from '../../migrations/1764000000006-search.js';
 import { TextFunctions1764200000100 } from '../../migrations/1764200000100-text-functions.js';
 import { ChangeEvents1764200000300 } from '../../migrations/1764200000300-change-events.js';
+import { Attachments1764200000700 } from '../../migrations/1764200000700-attachments.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -17,4 +18,5 @@ export const migrations = [
   Search1764000000006,
   TextFunctions1764200000100,
   ChangeEvents1764200000300,
+  Attachments1764200000700,
 ];

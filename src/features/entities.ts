@@ -1,6 +1,8 @@
 import { AcquisitionEntity } from './acquisitions/acquisition.entity.js';
 import { ExtraCostEntity } from './acquisitions/extraCost.entity.js';
 import { LotLineEntity } from './acquisitions/lotLine.entity.js';
+import { AttachmentEntity } from './attachments/attachment.entity.js';
+import { StoredFileEntity } from './attachments/storedFile.entity.js';
 import { CollectionEntity } from './collection/collection.entity.js';
 import { ExpenseEntity } from './expenses/expense.entity.js';
 import { ChangeEventEntity } from './feed/changeEvent.entity.js';
@@ -73,6 +75,8 @@ export const recordEntities = [
   WorkSessionEntity,
   WorkBreakEntity,
   ExpenseEntity,
+  StoredFileEntity,
+  AttachmentEntity,
   ChangeEntity,
 ] as const;
 

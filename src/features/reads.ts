@@ -6,7 +6,12 @@ import { fitOutCheckReads, inspectionReads } from './inspections/inspection.read
 import { fitOutStandingReads } from './inspections/fitOutStanding.reads.js';
 import { hazardReads } from './hazards/hazard.reads.js';
 import { findingReads } from './findings/finding.reads.js';
-import type { TypeReads } from '../api/kit/typeReads.js';
+import {
+  attachmentReads,
+  attachmentsOfRecord,
+  storedFileReads,
+} from './attachments/attachment.reads.js';
+import type { Reads, TypeReads } from '../api/kit/typeReads.js';
 import { acquisitionReads, extraCostReads } from './acquisitions/acquisition.reads.js';
 import { lotLineReads } from './acquisitions/lotLine.reads.js';
 import { expenseReads } from './expenses/expense.reads.js';
@@ -30,6 +35,8 @@ import { workBreakReads, workSessionReads } from './work/workSession.reads.js';
 
 /** How each type of the schema is read. */
 const everyType: readonly TypeReads[] = [
+  attachmentReads,
+  storedFileReads,
   inspectionReads,
   fitOutCheckReads,
   fitOutStandingReads,
@@ -68,6 +75,10 @@ const everyType: readonly TypeReads[] = [
   serviceReads,
 ];
 
-export const reads: ReadonlyMap<string, TypeReads> = new Map(
-  everyType.map((type) => [type.typeName, type]),
+/** Photographs and papers can be shown with any record. */
+export const reads: Reads = new Map(
+  everyType.map((type) => [
+    type.typeName,
+    { ...type, relations: { attachments: attachmentsOfRecord, ...type.relations } },
+  ]),
 );

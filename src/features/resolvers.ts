@@ -1,3 +1,9 @@
+import {
+  AttachmentResolver,
+  AttachmentsOfRecordResolver,
+  CoverPictureResolver,
+} from './attachments/attachment.resolver.js';
+import { StoredFileResolver } from './attachments/storedFile.resolver.js';
 import { ItemReadingsResolver, ReadingResolver } from './readings/reading.resolver.js';
 import { FinalCheckResolver, ItemFinalChecksResolver } from './readiness/finalCheck.resolver.js';
 import { FittingResolver, ItemComponentsResolver } from './parts/fitting.resolver.js';
@@ -65,6 +71,10 @@ import { TimerSubscriptionResolver } from './work/timer.subscription.js';
 /** Everything that can be asked and done. */
 export const resolvers = [
   BandsResolver,
+  AttachmentsOfRecordResolver,
+  CoverPictureResolver,
+  AttachmentResolver,
+  StoredFileResolver,
   InspectionResolver,
   FitOutCheckResolver,
   FitOutStandingResolver,

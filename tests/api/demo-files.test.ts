@@ -121,6 +121,7 @@ describe('reglow demo', () => {
     const around: Surroundings = {
       config: {
         databaseUrl: api.url,
+        attachmentsFolder: `${api.url.slice('sqlite:'.length)}-attachments`,
         host: '127.0.0.1',
         port: 4600,
         allowedHosts: [],

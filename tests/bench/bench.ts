@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { isDeepStrictEqual } from 'node:util';
 import { buildDataSet, counts } from './buildDataSet.js';
 import { post, rateOf } from './load.js';
+import { benchTrials } from './trialsBench.js';
 
 // Ratios of one run: the bare server and the API take turns on the same data, round by round, so
 // that whatever else the machine does meets both. Absolute figures are of this machine alone.
@@ -24,6 +25,7 @@ const questions = {
   })),
 };
 
+benchTrials();
 const folder = mkdtempSync(join(tmpdir(), 'reglow-bench-'));
 const servers: ChildProcess[] = [];
 try {

@@ -11,6 +11,7 @@ if (which === 'reference') {
 } else {
   const running = await serveApi(await openCollection(`sqlite:${path}`), {
     host: '127.0.0.1',
+    attachmentsFolder: `${path}-attachments`,
     port: 0,
     allowedHosts: [],
     clock: () => benchNowMs,

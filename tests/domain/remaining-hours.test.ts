@@ -75,7 +75,7 @@ describe('hours left on one task', () => {
   it.each(['DONE', 'DROPPED'] as const)('are none when the task is %s', (state) => {
     const none = remainingHours({ state, estimate: estimateOf(2, 4, 12), spentHours: 1 });
     expect(none).toMatchObject({ kind: 'FINISHED', meanHours: 0, varianceHours: 0 });
-    expect(none.draw(seededRandom('any'))).toBe(0);
+    expect(none.hoursAt(0.5)).toBe(0);
   });
 
   it('are refused for an estimate out of order or hours that are no number', () => {
@@ -97,7 +97,7 @@ describe('hours left on one task', () => {
           expect(remaining.meanHours).toBeGreaterThan(0);
           expect(remaining.varianceHours).toBeGreaterThanOrEqual(0);
           for (let draw = 0; draw < 20; draw += 1) {
-            const hours = remaining.draw(random);
+            const hours = remaining.hoursAt(random.nextUniform());
             expect(hours).toBeGreaterThan(0);
             if (remaining.kind === 'WITHIN_ESTIMATE') {
               expect(hours).toBeLessThanOrEqual(

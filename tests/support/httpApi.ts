@@ -1,3 +1,6 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { serveApi, type RunningApi } from '../../src/api/serveApi.js';
 import type { Database } from '../../src/db/database.js';
 import type { Engine } from '../../src/db/dialect.js';
@@ -8,6 +11,7 @@ import { freshDatabase } from './freshDatabase.js';
 export interface HttpApi {
   url: string;
   database: Database;
+  attachmentsFolder: string;
   logged: { id: string; error: unknown }[];
   /** Sends one GraphQL request as JSON. */
   post(body: object | string, headers?: Record<string, string>): Promise<Response>;
@@ -17,9 +21,11 @@ export interface HttpApi {
 export async function httpApi(engine: Engine = 'sqlite'): Promise<HttpApi> {
   const { url: databaseUrl, drop } = await freshDatabase(engine);
   const database = await openCollection(databaseUrl);
+  const attachmentsFolder = await mkdtemp(join(tmpdir(), 'reglow-test-attachments-'));
   const logged: HttpApi['logged'] = [];
   const running: RunningApi = await serveApi(database, {
     host: '127.0.0.1',
+    attachmentsFolder,
     port: 0,
     allowedHosts: [],
     clock: () => Date.parse('2026-06-01T12:00:00Z'),
@@ -28,6 +34,7 @@ export async function httpApi(engine: Engine = 'sqlite'): Promise<HttpApi> {
   return {
     url: `${running.url}/graphql`,
     database,
+    attachmentsFolder,
     logged,
     post: (body, headers = {}) =>
       fetch(`${running.url}/graphql`, {
@@ -39,6 +46,7 @@ export async function httpApi(engine: Engine = 'sqlite'): Promise<HttpApi> {
       await running.close();
       await database.close();
       await drop();
+      await rm(attachmentsFolder, { recursive: true, force: true });
     },
   };
 }

@@ -1,4 +1,5 @@
 import { existsSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { serveApi } from '../../src/api/serveApi.js';
 import type { Database } from '../../src/db/database.js';
@@ -32,6 +33,7 @@ export async function servedDemo({ isEmpty = false } = {}): Promise<ServedDemo> 
     port: 0,
     allowedHosts: [],
     pagesFolder,
+    attachmentsFolder: join(tmpdir(), `reglow-test-attachments-${process.pid}`),
     clock: () => Date.now(),
     log: (id, error) => {
       console.error(id, error);

@@ -1,5 +1,5 @@
 import type { Database } from '../../db/database.js';
-import type { TypeReads } from './typeReads.js';
+import type { Reads } from './typeReads.js';
 
 /** What every resolver is handed. */
 export interface ApiContext {
@@ -9,5 +9,5 @@ export interface ApiContext {
   /** The person who asks, as far as the server knows; for the history. */
   actorId: string | null;
   /** How each type of the schema is read, by name. */
-  reads: ReadonlyMap<string, TypeReads>;
+  reads: Reads;
 }

@@ -29,7 +29,12 @@ export type Relation = (
 /** How one type of the schema is read. */
 export interface TypeReads {
   typeName: string;
+  /** Where its records are kept; missing for what is computed and no record. */
+  table?: string;
   /** Rows for ids, in any order; ids that are not there are left out. */
   byIds(context: ApiContext, ids: readonly string[]): Promise<Row[]>;
   relations: Record<string, Relation>;
 }
+
+/** How each type of the schema is read, by name. */
+export type Reads = ReadonlyMap<string, TypeReads>;

@@ -1,5 +1,6 @@
 import { compareText } from '../compareText.js';
 import type { TaskState } from '../taskState.js';
+import { drawHours } from './drawHours.js';
 import { forecastAssumptions } from './forecastAssumptions.js';
 import { quantileOfSorted } from './quantileOfSorted.js';
 import { remainingHours } from './remainingHours.js';
@@ -49,6 +50,7 @@ export function forecastRemaining(
     throw new RangeError('The number of trials must be a whole number from 1 up.');
   }
   const totals = new Float64Array(trials);
+  const uniforms = new Float64Array(trials);
   const unestimatedTaskIds: string[] = [];
   const refutedTaskIds: string[] = [];
   let openTaskCount = 0;
@@ -69,8 +71,8 @@ export function forecastRemaining(
     if (remaining.kind === 'REFUTED') refutedTaskIds.push(task.id);
     meanHours += remaining.meanHours;
     varianceHours += remaining.varianceHours;
-    const random = seededRandom(`${seed}\u0000${task.id}`);
-    for (let trial = 0; trial < trials; trial += 1) totals[trial]! += remaining.draw(random);
+    seededRandom(`${seed}\u0000${task.id}`).fill(uniforms);
+    drawHours(remaining, uniforms, totals);
   }
 
   // Rounding never turns an addition of hours into a loss, so a further task never lowers the mean.

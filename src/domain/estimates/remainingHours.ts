@@ -1,11 +1,11 @@
 import type { TaskState } from '../taskState.js';
 import { estimateProblems } from './estimateProblems.js';
+import type { HoursLeft } from './hoursLeft.js';
 import { lognormalResidual } from './lognormalResidual.js';
-import { pertBeta } from './pertBeta.js';
+import { pertLeft } from './pertLeft.js';
 import { pertMoments } from './pertMoments.js';
-import { pertShape } from './pertShape.js';
-import type { SeededRandom } from './seededRandom.js';
 import type { ThreePointEstimate } from './threePointEstimate.js';
+import { triangularLeft } from './triangularLeft.js';
 
 export interface EstimatedWork {
   readonly state: TaskState;
@@ -15,15 +15,10 @@ export interface EstimatedWork {
   readonly spentHours: number;
 }
 
-/** How many hours are left on a task, as a distribution. */
-export interface RemainingHours {
+/** How many hours are left on a task, as a distribution; always above 0 for an unfinished one. */
+export interface RemainingHours extends HoursLeft {
   /** FINISHED: nothing left. REFUTED: the pessimistic figure has been passed. */
   readonly kind: 'FINISHED' | 'WITHIN_ESTIMATE' | 'REFUTED';
-  readonly meanHours: number;
-  /** Square hours. */
-  readonly varianceHours: number;
-  /** One possible number of hours left; above 0 for every unfinished task. */
-  draw(random: SeededRandom): number;
 }
 
 /**
@@ -34,9 +29,9 @@ export const LEAST_VARIATION_OF_A_REFUTED_ESTIMATE = 0.25;
 
 /**
  * What is left of a task, given that the hours spent so far did not finish it: X - spent, where X
- * is the PERT beta of the estimate given X > spent. Once `spentHours` reaches the pessimistic
- * figure the estimate is refuted; what is left is then the tail of the lognormal of the estimate's
- * mean and variance, which has no end.
+ * is the estimate's distribution given X > spent. Once `spentHours` reaches the pessimistic figure
+ * the estimate is refuted; what is left is then the tail of the lognormal of the estimate's mean
+ * and variance, which has no end.
  *
  * @throws RangeError when the estimate has problems or the hours spent are not a number from 0 up.
  */
@@ -49,32 +44,26 @@ export function remainingHours(work: EstimatedWork): RemainingHours {
   }
   if (state === 'DONE' || state === 'DROPPED') return certain('FINISHED', 0);
 
-  const { optimisticHours, pessimisticHours } = estimate;
+  const { optimisticHours, pessimisticHours, distribution = 'PERT_BETA' } = estimate;
+  const { meanHours, exactVarianceHours } = pertMoments(estimate);
+  const variation = Math.sqrt(exactVarianceHours) / meanHours;
   if (spentHours >= pessimisticHours) {
-    const { meanHours, exactVarianceHours } = pertMoments(estimate);
-    const variation = Math.max(
-      LEAST_VARIATION_OF_A_REFUTED_ESTIMATE,
-      Math.sqrt(exactVarianceHours) / meanHours,
-    );
-    return { kind: 'REFUTED', ...lognormalResidual(meanHours, variation, spentHours) };
+    const wide = Math.max(LEAST_VARIATION_OF_A_REFUTED_ESTIMATE, variation);
+    return { kind: 'REFUTED', ...lognormalResidual(meanHours, wide, spentHours) };
   }
-
-  const shape = pertShape(estimate);
-  if (shape === null) return certain('WITHIN_ESTIMATE', pessimisticHours - spentHours);
-
-  const rangeHours = pessimisticHours - optimisticHours;
-  const sureHours = Math.max(0, optimisticHours - spentHours);
-  const leftFraction =
-    spentHours <= optimisticHours ? 1 : (pessimisticHours - spentHours) / rangeHours;
-  const left = pertBeta(shape, leftFraction);
-  return {
-    kind: 'WITHIN_ESTIMATE',
-    meanHours: sureHours + rangeHours * left.meanFraction,
-    varianceHours: rangeHours ** 2 * left.varianceFraction,
-    draw: (random) => sureHours + rangeHours * left.quantile(random.nextUniform()),
-  };
+  if (optimisticHours === pessimisticHours) {
+    return certain('WITHIN_ESTIMATE', pessimisticHours - spentHours);
+  }
+  switch (distribution) {
+    case 'PERT_BETA':
+      return { kind: 'WITHIN_ESTIMATE', ...pertLeft(estimate, spentHours) };
+    case 'TRIANGULAR':
+      return { kind: 'WITHIN_ESTIMATE', ...triangularLeft(estimate, spentHours) };
+    case 'LOGNORMAL':
+      return { kind: 'WITHIN_ESTIMATE', ...lognormalResidual(meanHours, variation, spentHours) };
+  }
 }
 
 function certain(kind: RemainingHours['kind'], hours: number): RemainingHours {
-  return { kind, meanHours: hours, varianceHours: 0, draw: () => hours };
+  return { kind, meanHours: hours, varianceHours: 0, hoursAt: () => hours };
 }

@@ -4,6 +4,8 @@ import { xoshiro128 } from './xoshiro128.js';
 export interface SeededRandom {
   /** The next number strictly between 0 and 1, on a grid of 2^-32. */
   nextUniform(): number;
+  /** The next numbers, one for each place. */
+  fill(row: Float64Array): void;
 }
 
 /**
@@ -19,5 +21,11 @@ export function seededRandom(seed: string): SeededRandom {
     murmurHash3(bytes, 2),
     murmurHash3(bytes, 3),
   ]);
-  return { nextUniform: () => (next() + 0.5) / 2 ** 32 };
+  const nextUniform = () => (next() + 0.5) / 2 ** 32;
+  return {
+    nextUniform,
+    fill(row) {
+      for (let place = 0; place < row.length; place += 1) row[place] = nextUniform();
+    },
+  };
 }

@@ -11,6 +11,7 @@ const kinds = {
 
 export const itemReads: TypeReads[] = Object.entries(kinds).map(([typeName, ofKind]) => ({
   typeName,
+  table: 'item',
   byIds: ({ database: { reader } }, ids) =>
     reader.rows<Row>(
       `SELECT ${itemColumns} FROM item WHERE ${reader.dialect.isAnyOf('item.id')}${ofKind}`,

@@ -1,3 +1,4 @@
+import { attachmentRelationsOfItem } from '../attachments/attachment.reads.js';
 import { readingRelationsOfItem } from '../readings/reading.reads.js';
 import { finalCheckRelationsOfItem } from '../readiness/finalCheck.reads.js';
 import { fittingRelationsOfItem } from '../parts/fitting.reads.js';
@@ -20,6 +21,7 @@ import { sessionRelationsOfItem } from '../work/workSession.reads.js';
 
 /** Every relation of rigs and accessories; each feature adds what it knows of an item. */
 export const itemRelations: Record<string, Relation> = {
+  ...attachmentRelationsOfItem,
   ...inspectionRelationsOfItem,
   ...fitOutRelationsOfItem,
   ...findingRelationsOfItem,
