@@ -29,6 +29,9 @@ import { ReadingEntity } from './readings/reading.entity.js';
 import { ItemCostEntity } from './standing/itemCost.entity.js';
 import { ItemHoursEntity } from './standing/itemHours.entity.js';
 import { ItemStandingEntity } from './standing/itemStanding.entity.js';
+import { StockDrawEntity } from './stock/stockDraw.entity.js';
+import { StockLotEntity } from './stock/stockLot.entity.js';
+import { StockReservationEntity } from './stock/stockReservation.entity.js';
 import { TaskEntity } from './tasks/task.entity.js';
 import { TaskPredecessorEntity } from './tasks/taskPredecessor.entity.js';
 import { TaskStepEntity } from './tasks/taskStep.entity.js';
@@ -69,6 +72,9 @@ export const recordEntities = [
   TaskEntity,
   TaskStepEntity,
   TaskPredecessorEntity,
+  StockLotEntity,
+  StockReservationEntity,
+  StockDrawEntity,
   WorkSessionEntity,
   WorkBreakEntity,
   ExpenseEntity,

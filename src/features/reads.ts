@@ -22,6 +22,9 @@ import { fitOutPositionReads, modelReads } from './models/model.reads.js';
 import { limitReads } from './readings/limit.reads.js';
 import { partTypeReads } from './parts/partType.reads.js';
 import { partyReads } from './parties/party.reads.js';
+import { stockLotReads } from './stock/stockLot.reads.js';
+import { stockReservationReads } from './stock/stockReservation.reads.js';
+import { stockDrawReads } from './stock/stockDraw.reads.js';
 import { serviceReads } from './services/service.reads.js';
 import { projectReads } from './projects/project.reads.js';
 import { taskReads, taskStepReads } from './tasks/task.reads.js';
@@ -66,6 +69,9 @@ const everyType: readonly TypeReads[] = [
   partTypeReads,
   partyReads,
   serviceReads,
+  stockLotReads,
+  stockReservationReads,
+  stockDrawReads,
 ];
 
 export const reads: ReadonlyMap<string, TypeReads> = new Map(

@@ -41,6 +41,14 @@ import {
   RigServicesResolver,
 } from './services/itemServices.resolver.js';
 import { ServiceResolver } from './services/service.resolver.js';
+import { StockLotResolver } from './stock/stockLot.resolver.js';
+import {
+  DrawsOfFittingResolver,
+  ReservationsOfTaskResolver,
+  StockDrawResolver,
+  StockReservationResolver,
+} from './stock/stockMoves.resolver.js';
+import { StockMutationsResolver } from './stock/stockMutations.resolver.js';
 import { PlaceResolver } from './places/place.resolver.js';
 import {
   CollectionStandingResolver,
@@ -124,4 +132,10 @@ export const resolvers = [
   RigServicesResolver,
   ServiceResolver,
   PlaceResolver,
+  StockLotResolver,
+  StockReservationResolver,
+  StockDrawResolver,
+  ReservationsOfTaskResolver,
+  DrawsOfFittingResolver,
+  StockMutationsResolver,
 ] as const;
