@@ -1,5 +1,5 @@
 /** A lot to pick from, with what may be picked. */
-export interface PickableLot {
+export interface OpenLot {
   readonly lotId: string;
   /** Whole units, zero or more. */
   readonly available: number;
@@ -21,7 +21,7 @@ export interface Picking {
  * emptied before the next is touched. Never more than a lot has.
  * @param wanted whole units, zero or more
  */
-export function pickFromLots(lots: readonly PickableLot[], wanted: number): Picking {
+export function pickFromLots(lots: readonly OpenLot[], wanted: number): Picking {
   let missing = wanted;
   const picks: LotPick[] = [];
   for (const { lotId, available } of lots) {

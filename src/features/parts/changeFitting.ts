@@ -7,7 +7,7 @@ import { Refusal } from '../../db/refusal.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { itemFitOut, positionNamed } from '../inspections/itemFitOut.js';
 import { shelveComponent } from '../stock/shelveComponent.js';
-import { unshelveComponent } from '../stock/unshelveComponent.js';
+import { takeOffShelf } from '../stock/takeOffShelf.js';
 import { FittingEntity } from './fitting.entity.js';
 import type { ChangeFittingInput } from './fitting.inputs.js';
 import { fittingsGuard } from './fittingsGuard.js';
@@ -56,6 +56,6 @@ export async function changeFitting(work: UnitOfWork, input: ChangeFittingInput)
   if (removedAt !== null && disposition === 'STOCK') {
     await shelveComponent(work, componentId, removedAt);
   }
-  if (before.disposition === 'STOCK') await unshelveComponent(work, componentId, null);
+  if (before.disposition === 'STOCK') await takeOffShelf(work, componentId, null);
   return id;
 }

@@ -9,7 +9,7 @@ import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { itemFitOut, positionNamed } from '../inspections/itemFitOut.js';
 import { drawForFitting } from '../stock/pickForFitting.js';
 import { shelveComponent } from '../stock/shelveComponent.js';
-import { unshelveComponent } from '../stock/unshelveComponent.js';
+import { takeOffShelf } from '../stock/takeOffShelf.js';
 import { ComponentEntity } from './component.entity.js';
 import { draftComponent } from './draftComponent.js';
 import { draftSpare } from './draftSpare.js';
@@ -83,7 +83,7 @@ export async function fitComponent(work: UnitOfWork, input: FitComponentInput): 
   await insertRow(work, FittingEntity, { ...fitting, disposition, note });
   if (spare?.taken) await drawForFitting(work, spare.taken, fitting);
   else if (knownId !== null && removedAt === null) {
-    await unshelveComponent(work, componentId, fitting);
+    await takeOffShelf(work, componentId, fitting);
   }
   if (removedAt !== null && disposition === 'STOCK') {
     await shelveComponent(work, componentId, removedAt);

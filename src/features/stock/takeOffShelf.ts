@@ -13,7 +13,7 @@ import { StockLotEntity } from './stockLot.entity.js';
  * elsewhere. Whoever had put it aside for a task has it no longer.
  * @param fitting where it went; null when it never came to the shelf.
  */
-export async function unshelveComponent(
+export async function takeOffShelf(
   work: UnitOfWork,
   componentId: string,
   fitting: { id: string; fittedAt: string } | null,
