@@ -3,6 +3,7 @@ import { ItemsAndLots1764000000002 } from '../../migrations/1764000000002-items-
 import { IntakeAndParts1764000000003 } from '../../migrations/1764000000003-intake-and-parts.js';
 import { WorkAndMoney1764000000004 } from '../../migrations/1764000000004-work-and-money.js';
 import { HistoryAndStanding1764000000005 } from '../../migrations/1764000000005-history-and-standing.js';
+import { ComparisonsAndSets1764200000510 } from '../../migrations/1764200000510-comparisons-and-sets.js';
 import { Stock1764200000500 } from '../../migrations/1764200000500-stock.js';
 import { Search1764000000006 } from '../../migrations/1764000000006-search.js';
 import { TextFunctions1764200000100 } from '../../migrations/1764200000100-text-functions.js';
@@ -17,4 +18,5 @@ export const migrations = [
   Search1764000000006,
   TextFunctions1764200000100,
   Stock1764200000500,
+  ComparisonsAndSets1764200000510,
 ];

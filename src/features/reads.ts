@@ -22,6 +22,10 @@ import { fitOutPositionReads, modelReads } from './models/model.reads.js';
 import { limitReads } from './readings/limit.reads.js';
 import { partTypeReads } from './parts/partType.reads.js';
 import { partyReads } from './parties/party.reads.js';
+import { instrumentComparisonReads } from './trends/instrumentComparison.reads.js';
+import { trendReads } from './trends/trend.reads.js';
+import { matchedSetReads } from './matchedSets/matchedSet.reads.js';
+import { sweepReads, sweepRowReads } from './sweeps/sweep.reads.js';
 import { stockLotReads } from './stock/stockLot.reads.js';
 import { stockReservationReads } from './stock/stockReservation.reads.js';
 import { stockDrawReads } from './stock/stockDraw.reads.js';
@@ -70,6 +74,11 @@ const everyType: readonly TypeReads[] = [
   partyReads,
   serviceReads,
   stockLotReads,
+  instrumentComparisonReads,
+  trendReads,
+  matchedSetReads,
+  sweepReads,
+  sweepRowReads,
   stockReservationReads,
   stockDrawReads,
 ];

@@ -41,6 +41,17 @@ import {
   RigServicesResolver,
 } from './services/itemServices.resolver.js';
 import { ServiceResolver } from './services/service.resolver.js';
+import {
+  InstrumentComparisonResolver,
+  TrendResolver,
+  TrendsOfComponentResolver,
+  TrendsOfItemResolver,
+} from './trends/trend.resolver.js';
+import {
+  MatchedSetResolver,
+  MatchedSetsOfComponentResolver,
+} from './matchedSets/matchedSet.resolver.js';
+import { SweepResolver, SweepRowResolver } from './sweeps/sweep.resolver.js';
 import { StockLotResolver } from './stock/stockLot.resolver.js';
 import {
   DrawsOfFittingResolver,
@@ -133,6 +144,14 @@ export const resolvers = [
   ServiceResolver,
   PlaceResolver,
   StockLotResolver,
+  TrendResolver,
+  TrendsOfComponentResolver,
+  TrendsOfItemResolver,
+  InstrumentComparisonResolver,
+  MatchedSetResolver,
+  MatchedSetsOfComponentResolver,
+  SweepResolver,
+  SweepRowResolver,
   StockReservationResolver,
   StockDrawResolver,
   ReservationsOfTaskResolver,

@@ -1,3 +1,4 @@
+import { trendRelationsOfItem } from '../trends/trend.reads.js';
 import { readingRelationsOfItem } from '../readings/reading.reads.js';
 import { finalCheckRelationsOfItem } from '../readiness/finalCheck.reads.js';
 import { fittingRelationsOfItem } from '../parts/fitting.reads.js';
@@ -26,6 +27,7 @@ export const itemRelations: Record<string, Relation> = {
   ...hazardRelationsOfItem,
   ...fittingRelationsOfItem,
   ...readingRelationsOfItem,
+  ...trendRelationsOfItem,
   ...finalCheckRelationsOfItem,
   ...projectRelationsOfItem,
   ...sessionRelationsOfItem,
