@@ -147,7 +147,13 @@ function readingsOf(
   const given = rows[index];
   if (componentId === null || !given) return { row, readings: [] };
   const check = new Checklist(work);
-  const common = { tier, instrument, method, takenAt: new Date(takenAt), note: given.note ?? null };
+  const common = {
+    tier,
+    instrument: instrument ?? null,
+    method: method ?? null,
+    takenAt: new Date(takenAt),
+    note: given.note ?? null,
+  };
   const readings = quantities.flatMap(({ quantity, unit }, column) => {
     const value = given.values[column];
     if (value === null || value === undefined) return [];
