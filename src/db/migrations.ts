@@ -3,6 +3,8 @@ import { ItemsAndLots1764000000002 } from '../../migrations/1764000000002-items-
 import { IntakeAndParts1764000000003 } from '../../migrations/1764000000003-intake-and-parts.js';
 import { WorkAndMoney1764000000004 } from '../../migrations/1764000000004-work-and-money.js';
 import { HistoryAndStanding1764000000005 } from '../../migrations/1764000000005-history-and-standing.js';
+import { ComparisonsAndSets1764200000510 } from '../../migrations/1764200000510-comparisons-and-sets.js';
+import { Stock1764200000500 } from '../../migrations/1764200000500-stock.js';
 import { Search1764000000006 } from '../../migrations/1764000000006-search.js';
 import { TextFunctions1764200000100 } from '../../migrations/1764200000100-text-functions.js';
 import { ChangeEvents1764200000300 } from '../../migrations/1764200000300-change-events.js';
@@ -19,4 +21,6 @@ export const migrations = [
   TextFunctions1764200000100,
   ChangeEvents1764200000300,
   Attachments1764200000700,
+  Stock1764200000500,
+  ComparisonsAndSets1764200000510,
 ];

@@ -32,6 +32,13 @@ import { ReadingEntity } from './readings/reading.entity.js';
 import { ItemCostEntity } from './standing/itemCost.entity.js';
 import { ItemHoursEntity } from './standing/itemHours.entity.js';
 import { ItemStandingEntity } from './standing/itemStanding.entity.js';
+import { StockDrawEntity } from './stock/stockDraw.entity.js';
+import { StockLotEntity } from './stock/stockLot.entity.js';
+import { StockReservationEntity } from './stock/stockReservation.entity.js';
+import { InstrumentComparisonEntity } from './trends/instrumentComparison.entity.js';
+import { MatchedSetEntity } from './matchedSets/matchedSet.entity.js';
+import { MatchedSetMemberEntity } from './matchedSets/matchedSetMember.entity.js';
+import { SweepEntity } from './sweeps/sweep.entity.js';
 import { TaskEntity } from './tasks/task.entity.js';
 import { TaskPredecessorEntity } from './tasks/taskPredecessor.entity.js';
 import { TaskStepEntity } from './tasks/taskStep.entity.js';
@@ -67,11 +74,18 @@ export const recordEntities = [
   ComponentEntity,
   FittingEntity,
   ReadingEntity,
+  InstrumentComparisonEntity,
+  MatchedSetEntity,
+  MatchedSetMemberEntity,
+  SweepEntity,
   FinalCheckEntity,
   ProjectEntity,
   TaskEntity,
   TaskStepEntity,
   TaskPredecessorEntity,
+  StockLotEntity,
+  StockReservationEntity,
+  StockDrawEntity,
   WorkSessionEntity,
   WorkBreakEntity,
   ExpenseEntity,

@@ -27,6 +27,13 @@ import { fitOutPositionReads, modelReads } from './models/model.reads.js';
 import { limitReads } from './readings/limit.reads.js';
 import { partTypeReads } from './parts/partType.reads.js';
 import { partyReads } from './parties/party.reads.js';
+import { instrumentComparisonReads } from './trends/instrumentComparison.reads.js';
+import { trendReads } from './trends/trend.reads.js';
+import { matchedSetReads } from './matchedSets/matchedSet.reads.js';
+import { sweepReads, sweepRowReads } from './sweeps/sweep.reads.js';
+import { stockLotReads } from './stock/stockLot.reads.js';
+import { stockReservationReads } from './stock/stockReservation.reads.js';
+import { stockDrawReads } from './stock/stockDraw.reads.js';
 import { serviceReads } from './services/service.reads.js';
 import { projectReads } from './projects/project.reads.js';
 import { taskReads, taskStepReads } from './tasks/task.reads.js';
@@ -73,6 +80,14 @@ const everyType: readonly TypeReads[] = [
   partTypeReads,
   partyReads,
   serviceReads,
+  stockLotReads,
+  instrumentComparisonReads,
+  trendReads,
+  matchedSetReads,
+  sweepReads,
+  sweepRowReads,
+  stockReservationReads,
+  stockDrawReads,
 ];
 
 /** Photographs and papers can be shown with any record. */

@@ -48,6 +48,25 @@ import {
   RigServicesResolver,
 } from './services/itemServices.resolver.js';
 import { ServiceResolver } from './services/service.resolver.js';
+import {
+  InstrumentComparisonResolver,
+  TrendResolver,
+  TrendsOfComponentResolver,
+  TrendsOfItemResolver,
+} from './trends/trend.resolver.js';
+import {
+  MatchedSetResolver,
+  MatchedSetsOfComponentResolver,
+} from './matchedSets/matchedSet.resolver.js';
+import { SweepResolver, SweepRowResolver } from './sweeps/sweep.resolver.js';
+import { StockLotResolver } from './stock/stockLot.resolver.js';
+import {
+  DrawsOfFittingResolver,
+  ReservationsOfTaskResolver,
+  StockDrawResolver,
+  StockReservationResolver,
+} from './stock/stockMoves.resolver.js';
+import { StockMutationsResolver } from './stock/stockMutations.resolver.js';
 import { PlaceResolver } from './places/place.resolver.js';
 import {
   CollectionStandingResolver,
@@ -138,4 +157,18 @@ export const resolvers = [
   RigServicesResolver,
   ServiceResolver,
   PlaceResolver,
+  StockLotResolver,
+  TrendResolver,
+  TrendsOfComponentResolver,
+  TrendsOfItemResolver,
+  InstrumentComparisonResolver,
+  MatchedSetResolver,
+  MatchedSetsOfComponentResolver,
+  SweepResolver,
+  SweepRowResolver,
+  StockReservationResolver,
+  StockDrawResolver,
+  ReservationsOfTaskResolver,
+  DrawsOfFittingResolver,
+  StockMutationsResolver,
 ] as const;

@@ -93,7 +93,11 @@ const judged = (
 
 describe('the state of a component', () => {
   it('is untested without a reading that could be judged', () => {
-    expect(componentState([])).toEqual({ state: 'UNTESTED', readingIds: [] });
+    expect(componentState([])).toEqual({
+      state: 'UNTESTED',
+      ground: 'NOTHING_JUDGED',
+      readingIds: [],
+    });
     expect(componentState([judged('TESTER', 'EMISSION', 'NO_LIMIT', 1)]).state).toBe('UNTESTED');
   });
 
@@ -101,6 +105,7 @@ describe('the state of a component', () => {
     const pass = judged('TESTER', 'EMISSION', 'WITHIN_LIMITS', 1);
     expect(componentState([pass])).toEqual({
       state: 'PASSED_ON_TESTER',
+      ground: 'WITHIN_LIMITS',
       readingIds: [pass.readingId],
     });
   });
@@ -110,6 +115,7 @@ describe('the state of a component', () => {
     const circuit = judged('IN_CIRCUIT', 'OUTPUT', 'WITHIN_LIMITS', 2);
     expect(componentState([tester, circuit])).toEqual({
       state: 'PROVEN_IN_CIRCUIT',
+      ground: 'WITHIN_LIMITS',
       readingIds: [circuit.readingId],
     });
   });
@@ -117,7 +123,11 @@ describe('the state of a component', () => {
   it('is rejected by one latest reading outside its limits, on either tier', () => {
     const bad = judged('TESTER', 'LEAKAGE', 'ABOVE_LIMIT', 1);
     const good = judged('TESTER', 'EMISSION', 'WITHIN_LIMITS', 9);
-    expect(componentState([good, bad])).toEqual({ state: 'REJECTED', readingIds: [bad.readingId] });
+    expect(componentState([good, bad])).toEqual({
+      state: 'REJECTED',
+      ground: 'OUTSIDE_LIMITS',
+      readingIds: [bad.readingId],
+    });
     const badInCircuit = judged('IN_CIRCUIT', 'OUTPUT', 'BELOW_LIMIT', 1);
     const goodInCircuit = judged('IN_CIRCUIT', 'CATHODE_CURRENT', 'WITHIN_LIMITS', 2);
     expect(componentState([badInCircuit, goodInCircuit]).state).toBe('REJECTED');
@@ -136,6 +146,7 @@ describe('the state of a component', () => {
     const works = judged('IN_CIRCUIT', 'OUTPUT', 'WITHIN_LIMITS', 2);
     expect(componentState([short, works])).toEqual({
       state: 'SUSPECT',
+      ground: 'CONTRADICTION',
       readingIds: [short.readingId, works.readingId],
     });
   });
@@ -144,6 +155,17 @@ describe('the state of a component', () => {
     const short = judged('TESTER', 'LEAKAGE', 'ABOVE_LIMIT', 1);
     const works = judged('IN_CIRCUIT', 'OUTPUT', 'WITHIN_LIMITS', 1);
     expect(componentState([short, works]).state).toBe('SUSPECT');
+  });
+
+  it('is suspect when a trend reaches a limit soon, unless it is rejected already', () => {
+    const works = judged('IN_CIRCUIT', 'OUTPUT', 'WITHIN_LIMITS', 2);
+    expect(componentState([works], [['a', 'b'], ['b']])).toEqual({
+      state: 'SUSPECT',
+      ground: 'TREND',
+      readingIds: ['a', 'b'],
+    });
+    const bad = judged('IN_CIRCUIT', 'OUTPUT', 'BELOW_LIMIT', 3);
+    expect(componentState([works, bad], [['a']]).state).toBe('REJECTED');
   });
 
   it('is rejected when the tester speaks last: what once worked has aged', () => {
@@ -170,8 +192,9 @@ describe('the state of a component', () => {
     );
     fc.assert(
       fc.property(readings, (some) => {
-        const { state, readingIds } = componentState(some);
-        expect(componentState([...some].reverse())).toEqual({ state, readingIds });
+        const found = componentState(some);
+        const { state, readingIds } = found;
+        expect(componentState([...some].reverse())).toEqual(found);
         const speaking = some.filter((reading) => reading.verdict !== 'NO_LIMIT');
         const lastMs = Math.max(...speaking.map((reading) => reading.takenAtMs));
         const lastIsBad = speaking.some(

@@ -4,6 +4,8 @@ import type { UnitOfWork } from '../../db/unitOfWork.js';
 export interface ItemPosition {
   positionId: string;
   designator: string;
+  /** The part type that belongs there; null when the model does not say. */
+  partTypeId: string | null;
 }
 
 /** What the model of an item should have, and how the item and the model are called. */
@@ -20,7 +22,7 @@ export async function itemFitOut(work: UnitOfWork, itemId: string): Promise<Item
     work,
     `SELECT item.inventory_number AS "inventoryNumber", model.maker AS "maker",
        model.designation AS "designation", fit_out_position.id AS "positionId",
-       fit_out_position.designator AS "designator"
+       fit_out_position.designator AS "designator", fit_out_position.part_type_id AS "partTypeId"
      FROM item LEFT JOIN model ON model.id = item.model_id
      LEFT JOIN fit_out_position ON fit_out_position.model_id = model.id
      WHERE item.id = ? ORDER BY fit_out_position.ordinal, fit_out_position.designator`,
@@ -31,8 +33,8 @@ export async function itemFitOut(work: UnitOfWork, itemId: string): Promise<Item
   return {
     inventoryNumber: first.inventoryNumber,
     modelName: first.designation === null ? null : `${first.maker ?? ''} ${first.designation}`,
-    positions: rows.flatMap(({ positionId, designator }) =>
-      positionId === null || designator === null ? [] : [{ positionId, designator }],
+    positions: rows.flatMap(({ positionId, designator, partTypeId }) =>
+      positionId === null || designator === null ? [] : [{ positionId, designator, partTypeId }],
     ),
   };
 }
@@ -43,6 +45,7 @@ interface NamesAndPosition {
   designation: string | null;
   positionId: string | null;
   designator: string | null;
+  partTypeId: string | null;
 }
 
 /** The position that a person means: `v3` is V3, unless the model has both. */

@@ -1,4 +1,5 @@
 import { attachmentRelationsOfItem } from '../attachments/attachment.reads.js';
+import { trendRelationsOfItem } from '../trends/trend.reads.js';
 import { readingRelationsOfItem } from '../readings/reading.reads.js';
 import { finalCheckRelationsOfItem } from '../readiness/finalCheck.reads.js';
 import { fittingRelationsOfItem } from '../parts/fitting.reads.js';
@@ -28,6 +29,7 @@ export const itemRelations: Record<string, Relation> = {
   ...hazardRelationsOfItem,
   ...fittingRelationsOfItem,
   ...readingRelationsOfItem,
+  ...trendRelationsOfItem,
   ...finalCheckRelationsOfItem,
   ...projectRelationsOfItem,
   ...sessionRelationsOfItem,

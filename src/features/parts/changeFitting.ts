@@ -6,6 +6,8 @@ import { oneAtATime } from '../../db/oneAtATime.js';
 import { Refusal } from '../../db/refusal.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { itemFitOut, positionNamed } from '../inspections/itemFitOut.js';
+import { shelveComponent } from '../stock/shelveComponent.js';
+import { takeOffShelf } from '../stock/takeOffShelf.js';
 import { FittingEntity } from './fitting.entity.js';
 import type { ChangeFittingInput } from './fitting.inputs.js';
 import { fittingsGuard } from './fittingsGuard.js';
@@ -49,5 +51,11 @@ export async function changeFitting(work: UnitOfWork, input: ChangeFittingInput)
   });
   check.done();
   await changeRow(work, FittingEntity, id, input.version, { ...changes, disposition, note });
+  if (disposition === before.disposition) return id;
+  const { componentId } = before;
+  if (removedAt !== null && disposition === 'STOCK') {
+    await shelveComponent(work, componentId, removedAt);
+  }
+  if (before.disposition === 'STOCK') await takeOffShelf(work, componentId, null);
   return id;
 }

@@ -3,6 +3,9 @@ import { selectColumns } from '../../api/kit/selectColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation, Row, TypeReads } from '../../api/kit/typeReads.js';
 import { readingRelationsOfComponent } from '../readings/reading.reads.js';
+import { readingsByIds } from '../readings/readingsByIds.js';
+import { matchedSetRelationsOfComponent } from '../matchedSets/matchedSet.reads.js';
+import { trendRelationsOfComponent } from '../trends/trend.reads.js';
 import { readComponentStandings } from './componentStandings.reads.js';
 import { fittingRelationsOfComponent } from './fitting.reads.js';
 
@@ -28,21 +31,13 @@ export const componentReads = tableReads('Component', 'component', columns, {
   state,
   ...fittingRelationsOfComponent,
   ...readingRelationsOfComponent,
+  ...trendRelationsOfComponent,
+  ...matchedSetRelationsOfComponent,
 });
-
-/** The readings that a standing rests on, by the ids that it names. */
-const readings: Relation = async (context, standings) => {
-  const idsOf = (row: Row): string[] => row['readingIds'] as string[];
-  const ids = [...new Set(standings.flatMap(idsOf))];
-  const children = (await context.reads.get('Reading')?.byIds(context, ids)) ?? [];
-  const byId = new Map(children.map((row) => [row.id, row]));
-  const values = standings.map((row) => idsOf(row).flatMap((id) => byId.get(id) ?? []));
-  return { values, children, childType: 'Reading' };
-};
 
 /** Computed for a component and never asked for by an id of its own. */
 export const componentStandingReads: TypeReads = {
   typeName: 'ComponentStanding',
   byIds: () => Promise.resolve([]),
-  relations: { readings },
+  relations: { readings: readingsByIds },
 };

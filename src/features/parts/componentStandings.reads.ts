@@ -4,36 +4,45 @@ import type { RowSource } from '../../db/rowSource.js';
 import { componentState, type ComponentStanding } from '../../domain/condition/componentState.js';
 import type { JudgedReading } from '../../domain/condition/judgedReading.js';
 import { nameKey } from '../../domain/nameKey.js';
-import { judgeReading, type JudgeableReading } from '../readings/judgeReading.js';
+import { judgeReading } from '../readings/judgeReading.js';
 import { readLimitsOfSubjects, type KeptLimit } from '../readings/limitsOfSubjects.reads.js';
+import { readComparisons } from '../trends/instrumentComparison.reads.js';
+import { subjectTrends, trendReadingColumns, type TrendReading } from '../trends/subjectTrends.js';
 
-/** How components stand by their readings, in three statements; every one asked for has an entry. */
+/** How components stand by their readings, in four statements; every one asked for has an entry. */
 export async function readComponentStandings(
   source: RowSource,
   componentIds: readonly string[],
 ): Promise<Map<string, ComponentStanding>> {
   const readings = await source.rows<ReadingRow>(
-    `SELECT reading.id AS "id", reading.component_id AS "componentId",
-       reading.quantity AS "quantity", reading.value AS "value", reading.unit AS "unit",
-       reading.tier AS "tier", reading.taken_at AS "takenAt"
+    `SELECT ${trendReadingColumns}, reading.component_id AS "componentId"
      FROM reading WHERE ${source.dialect.isAnyOf('reading.component_id')}`,
     [listParameter(componentIds)],
   );
   const measured = [...new Set(readings.map((reading) => reading.componentId))];
   const limits = await readLimitsOfSubjects(source, measured, []);
+  const comparisons = await readComparisons(source);
   const byComponent = groupedBy(readings, (reading) => reading.componentId);
   return new Map(
     componentIds.map((id) => {
       const own = byComponent.get(id) ?? [];
-      return [id, componentState(own.map((reading) => judged(reading, limits.get(id) ?? [])))];
+      const held = limits.get(id) ?? [];
+      const nearing = subjectTrends(own, held, comparisons)
+        .filter(({ trend }) => trend.kind !== 'TOO_FEW' && trend.isLimitNear)
+        .map(({ series }) => series.points.map(({ readingId }) => readingId));
+      return [
+        id,
+        componentState(
+          own.map((reading) => judged(reading, held)),
+          nearing,
+        ),
+      ];
     }),
   );
 }
 
-interface ReadingRow extends JudgeableReading {
-  id: string;
+interface ReadingRow extends TrendReading {
   componentId: string;
-  takenAt: string;
 }
 
 const judged = (reading: ReadingRow, limits: readonly KeptLimit[]): JudgedReading => ({

@@ -1,5 +1,6 @@
 import { changeRow } from '../../db/changeRow.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
+import { shelveComponent } from '../stock/shelveComponent.js';
 import type { Disposition } from './disposition.js';
 import { FittingEntity } from './fitting.entity.js';
 
@@ -15,4 +16,7 @@ export async function endFitting(
     disposition: end.disposition,
     note: notes.length === 0 ? null : notes.join('\n'),
   });
+  if (end.disposition === 'STOCK') {
+    await shelveComponent(work, fitting.componentId, end.removedAt);
+  }
 }

@@ -7,8 +7,12 @@ import { oneAtATime } from '../../db/oneAtATime.js';
 import { Refusal } from '../../db/refusal.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { itemFitOut, positionNamed } from '../inspections/itemFitOut.js';
+import { drawForFitting } from '../stock/pickForFitting.js';
+import { shelveComponent } from '../stock/shelveComponent.js';
+import { takeOffShelf } from '../stock/takeOffShelf.js';
 import { ComponentEntity } from './component.entity.js';
 import { draftComponent } from './draftComponent.js';
+import { draftSpare } from './draftSpare.js';
 import { endFitting } from './endFitting.js';
 import { FittingEntity } from './fitting.entity.js';
 import type { FitComponentInput } from './fitting.inputs.js';
@@ -29,20 +33,24 @@ export async function fitComponent(work: UnitOfWork, input: FitComponentInput): 
   const removedAt = input.removedAt
     ? pastInstant(check, work, input.removedAt, ['removedAt'])
     : null;
+  const given = [knownId, input.component, input.fromStock].filter(Boolean);
   check.that(
-    (knownId === null) !== !input.component,
-    'Give the id of a known component or describe a new one: one of the two.',
+    given.length === 1,
+    'Give the id of a known component, describe a new one, or take one from stock: one of the three.',
     ['componentId'],
   );
   await check.exists('component', knownId, ['componentId']);
   const draft = input.component
     ? await draftComponent(check, input.component, ['component'])
     : null;
+  const spare = input.fromStock
+    ? await draftSpare(work, check, input.fromStock, ['fromStock'])
+    : null;
   const note = check.text(input.note, ['note']);
   const removingNote = check.text(input.removing?.note, ['removing', 'note']);
   check.done();
 
-  const componentId = knownId ?? uuidv7();
+  const componentId = knownId ?? spare?.taken?.pick.lot.componentId ?? uuidv7();
   const fitting = { id: uuidv7(), componentId, itemId, designator, fittedAt, removedAt };
   const occupant = input.removing
     ? await work.manager
@@ -69,8 +77,16 @@ export async function fitComponent(work: UnitOfWork, input: FitComponentInput): 
     const { disposition } = input.removing;
     await endFitting(work, occupant, { removedAt: fittedAt, disposition, note: removingNote });
   }
-  if (draft) await insertRow(work, ComponentEntity, { ...draft, id: componentId });
+  const fresh = draft ?? spare?.component;
+  if (fresh) await insertRow(work, ComponentEntity, { ...fresh, id: componentId });
   const disposition = removedAt === null ? null : (input.disposition ?? 'UNKNOWN');
   await insertRow(work, FittingEntity, { ...fitting, disposition, note });
+  if (spare?.taken) await drawForFitting(work, spare.taken, fitting);
+  else if (knownId !== null && removedAt === null) {
+    await takeOffShelf(work, componentId, fitting);
+  }
+  if (removedAt !== null && disposition === 'STOCK') {
+    await shelveComponent(work, componentId, removedAt);
+  }
   return fitting.id;
 }

@@ -22,6 +22,27 @@ export class RemovingInput {
   note?: string | null;
 }
 
+@InputType({ description: 'A spare from the shelf: of a part type, or from one lot.' })
+export class FromStockInput {
+  @Field(() => ID, { nullable: true, description: 'Of this part type, the oldest lots first.' })
+  partTypeId?: string | null;
+
+  @Field(() => ID, { nullable: true, description: 'Or from this lot.' })
+  lotId?: string | null;
+
+  @Field(() => ID, {
+    nullable: true,
+    description: 'The task that it is fitted for: what that has put aside is taken first.',
+  })
+  taskId?: string | null;
+
+  @Field(() => String, { nullable: true, description: 'What is printed on it.' })
+  marking?: string | null;
+
+  @Field(() => String, { nullable: true, description: 'Date code as printed.' })
+  dateCode?: string | null;
+}
+
 @InputType({ description: 'A component goes into a place of an item.' })
 export class FitComponentInput {
   @Field(() => ID, { description: 'The rig or accessory.' })
@@ -35,6 +56,12 @@ export class FitComponentInput {
 
   @Field(() => NewComponentInput, { nullable: true, description: 'Or a new one.' })
   component?: NewComponentInput | null;
+
+  @Field(() => FromStockInput, {
+    nullable: true,
+    description: 'Or a spare, which leaves the shelf with it.',
+  })
+  fromStock?: FromStockInput | null;
 
   @Field(() => GraphQLDateTimeISO, { nullable: true, description: 'When; now if left out.' })
   fittedAt?: Date | null;

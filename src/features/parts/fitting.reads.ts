@@ -4,6 +4,7 @@ import { selectColumns } from '../../api/kit/selectColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
 import { listParameter } from '../../db/dialect.js';
+import { stockRelationsOfFitting } from '../stock/stockDraw.reads.js';
 
 const columns = selectColumns('fitting', [
   'id',
@@ -39,6 +40,7 @@ export const fittingReads = tableReads('Fitting', 'fitting', columns, {
   item: one('Item', 'itemId'),
   component: one('Component', 'componentId'),
   position,
+  ...stockRelationsOfFitting,
 });
 
 const designatorKey = 'natural_key(fitting.designator)';

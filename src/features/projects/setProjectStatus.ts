@@ -6,6 +6,7 @@ import { Refusal } from '../../db/refusal.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { ProjectEntity } from './project.entity.js';
 import type { SetProjectStatusInput } from './project.inputs.js';
+import { releaseReservations } from '../stock/releaseReservations.js';
 import { isClosed } from './isClosed.js';
 import { oneProjectAtATime } from './oneProjectAtATime.js';
 
@@ -28,6 +29,7 @@ export async function setProjectStatus(
     closedAt: isClosed(input.status) ? work.now : null,
     ...(decision !== undefined && { decision }),
   });
+  if (isClosed(input.status)) await releaseReservations(work, { projectId: id });
   return id;
 }
 

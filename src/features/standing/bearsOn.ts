@@ -1,6 +1,6 @@
 /** What a changed row says about whose standing must be computed anew. */
 export type Subject =
-  'item' | 'model' | 'partType' | 'component' | 'lot' | 'project' | 'task' | 'session';
+  'item' | 'model' | 'partType' | 'component' | 'lot' | 'project' | 'task' | 'session' | 'quantity';
 
 /**
  * For each table, the fields of a row that lead to the items it bears on. Tables that are not
@@ -39,6 +39,7 @@ export const bearsOn: Readonly<Record<string, readonly [field: string, subject: 
     ['itemId', 'item'],
     ['componentId', 'component'],
   ],
+  instrument_comparison: [['quantity', 'quantity']],
   final_check: [['itemId', 'item']],
   project: [['itemId', 'item']],
   task: [['projectId', 'project']],

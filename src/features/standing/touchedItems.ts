@@ -76,6 +76,9 @@ const itemsOf = (dialect: Dialect): Partial<Record<Subject, string>> => ({
     JOIN component ON component.id = fitting.component_id
     WHERE fitting.removed_at IS NULL AND ${dialect.isAnyOf('component.part_type_id')}`,
   component: `SELECT DISTINCT item_id AS "id" FROM fitting WHERE ${dialect.isAnyOf('component_id')}`,
+  quantity: `SELECT DISTINCT fitting.item_id AS "id" FROM fitting
+    JOIN reading ON reading.component_id = fitting.component_id
+    WHERE fitting.removed_at IS NULL AND ${dialect.isAnyOf('LOWER(reading.quantity)')}`,
   lot: `SELECT item_id AS "id" FROM lot_line
     WHERE item_id IS NOT NULL AND ${dialect.isAnyOf('acquisition_id')}`,
   project: `SELECT item_id AS "id" FROM project WHERE ${dialect.isAnyOf('id')}`,

@@ -5,6 +5,7 @@ import { Refusal } from '../../db/refusal.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { oneProjectAtATime } from '../projects/oneProjectAtATime.js';
 import { openProjectFor } from '../projects/openProjectFor.js';
+import { releaseReservations } from '../stock/releaseReservations.js';
 import { TaskEntity } from './task.entity.js';
 import type { TaskStatusInput } from './taskProgress.inputs.js';
 
@@ -33,5 +34,8 @@ export async function setTaskStatus(
     ...changes,
     ...(note !== null && { note: remarks.join('\n') }),
   });
+  if (changes.status === 'DONE' || changes.status === 'DROPPED') {
+    await releaseReservations(work, { taskId: id });
+  }
   return id;
 }

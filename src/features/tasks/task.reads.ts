@@ -4,6 +4,7 @@ import { selectColumns } from '../../api/kit/selectColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation, Row } from '../../api/kit/typeReads.js';
 import { listParameter } from '../../db/dialect.js';
+import { stockRelationsOfTask } from '../stock/stockReservation.reads.js';
 import { sessionRelationsOfTask } from '../work/workSession.reads.js';
 
 const names = [
@@ -70,6 +71,7 @@ export const taskReads = tableReads('Task', 'task', columns, {
   successors: linked('predecessor_id', 'task_id'),
   isReady,
   ...sessionRelationsOfTask,
+  ...stockRelationsOfTask,
 });
 
 export const taskStepReads = tableReads('TaskStep', 'task_step', stepColumns);

@@ -1,0 +1,83 @@
+import { createHash } from 'node:crypto';
+import { itemTypes, optionalRecordId, recordId } from '../../api/kit/globalId.js';
+import { pastInstant } from '../../api/kit/pastInstant.js';
+import { Checklist } from '../../db/checklist.js';
+import { insertRow, insertRows } from '../../db/insertRow.js';
+import { oneAtATime } from '../../db/oneAtATime.js';
+import { Refusal } from '../../db/refusal.js';
+import type { UnitOfWork } from '../../db/unitOfWork.js';
+import { itemFitOut } from '../inspections/itemFitOut.js';
+import { fittingsGuard } from '../parts/fittingsGuard.js';
+import { ReadingEntity } from '../readings/reading.entity.js';
+import { ucumProblem } from '../readings/ucum.js';
+import { sweepRows } from './sweepRows.js';
+import { SweepEntity } from './sweep.entity.js';
+import type { RecordSweepInput } from './sweep.inputs.js';
+
+const mostQuantities = 20;
+const mostRows = 200;
+
+/** Keeps what can be kept of a sweep, row by row; all rows refused: the sweep is refused. */
+export async function recordSweep(work: UnitOfWork, input: RecordSweepInput): Promise<string> {
+  const check = new Checklist(work);
+  const key = check.words(input.key, ['key'], 100);
+  check.done();
+  await oneAtATime(work, `sweep ${key}`);
+  const digest = digestOf(input);
+  const known = await work.manager.findOneBy(SweepEntity, { key });
+  if (known?.digest === digest) return known.id;
+  if (known) {
+    throw Refusal.conflict(
+      `Another sweep was sent under the key “${key}” at ${known.recordedAt}. Send this one under a key of its own.`,
+      ['key'],
+    );
+  }
+  await oneAtATime(work, fittingsGuard);
+  const itemId = recordId(itemTypes, input.itemId, ['itemId']);
+  const fitOut = await itemFitOut(work, itemId);
+  if (!fitOut) throw Refusal.notFound('item', ['itemId']);
+  const takenById = optionalRecordId('Party', input.takenById ?? null, ['takenById']);
+  await check.exists('party', takenById, ['takenById']);
+  const takenAt = pastInstant(check, work, input.takenAt, ['takenAt']);
+  checkSize(check, input.quantities.length, mostQuantities, ['quantities']);
+  checkSize(check, input.rows.length, mostRows, ['rows']);
+  for (const [index, { quantity, unit }] of input.quantities.entries()) {
+    check.words(quantity, ['quantities', String(index), 'quantity'], 80);
+    const problem = ucumProblem(unit);
+    if (problem !== null) check.refuse(problem, ['quantities', String(index), 'unit']);
+  }
+  check.done();
+
+  const swept = await sweepRows(work, input, { ...fitOut, itemId, takenAt, takenById });
+  if (swept.every(({ row }) => row.problems.length > 0)) {
+    throw new Refusal(swept.flatMap(({ row }) => row.problems));
+  }
+  await insertRows(
+    work,
+    ReadingEntity,
+    swept.flatMap(({ readings }) => readings),
+  );
+  const rows = swept.map(({ row }) => row);
+  return (await insertRow(work, SweepEntity, { key, digest, itemId, rows })).id;
+}
+
+/** What was sent, without its key: the order of the fields is that of the schema. */
+function digestOf({ key: _key, takenAt, ...content }: RecordSweepInput): string {
+  const canonical = JSON.stringify(
+    { ...content, takenAt: takenAt?.toISOString() ?? null },
+    (_name, value: unknown) => (isRecord(value) ? Object.fromEntries(sorted(value)) : value),
+  );
+  return createHash('sha256').update(canonical).digest('hex');
+}
+
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+const sorted = (record: Record<string, unknown>): [string, unknown][] =>
+  Object.entries(record)
+    .filter(([, value]) => value !== null && value !== undefined)
+    .sort(([left], [right]) => (left < right ? -1 : 1));
+
+function checkSize(check: Checklist, size: number, most: number, path: string[]): void {
+  check.that(size >= 1 && size <= most, `Send from 1 to ${most}; these are ${size}.`, path);
+}
