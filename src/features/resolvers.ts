@@ -21,6 +21,7 @@ import {
   ProvenanceOfItemResolver,
   ProvenanceResolver,
 } from './provenance/provenance.resolver.js';
+import { ObjectIdOfItemResolver } from './objectId/objectId.resolver.js';
 import { ProvenanceEventResolver } from './provenance/provenanceEvent.resolver.js';
 import { NodeResolver } from './nodes/node.resolver.js';
 import { ItemResolver } from './items/item.resolver.js';
@@ -101,6 +102,7 @@ export const resolvers = [
   ProvenanceOfItemResolver,
   ProvenanceResolver,
   ProvenanceEventResolver,
+  ObjectIdOfItemResolver,
   ImportResolver,
   CollectionStandingResolver,
   ItemStandingResolver,
