@@ -1,0 +1,115 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { dayNumber, dayOfNumber } from '../../src/domain/dates/dayNumber.js';
+import { weekSpan } from '../../src/domain/dates/weekSpan.js';
+import { readDateCode } from '../../src/domain/provenance/readDateCode.js';
+import { serialDate } from '../../src/domain/provenance/serialDate.js';
+
+const dated = (serialNumber: string, earliest: string, latest = earliest) => ({
+  serialNumber,
+  earliest,
+  latest,
+});
+
+describe('a serial number among dated ones of the same model', () => {
+  const known = [
+    dated('A100', '1960-01-01'),
+    dated('A300', '1960-07-19'),
+    dated('A200', '1960-04-10'),
+  ];
+
+  it('lies in proportion between its neighbours, with the spread of what is known', () => {
+    // 100 days for 100 numbers on either side: the one in the middle lies where its neighbours say.
+    expect(serialDate('A150', known)).toEqual({
+      kind: 'DATED',
+      earliest: '1960-01-01',
+      latest: '1960-04-10',
+      estimate: { earliest: '1960-02-20', latest: '1960-02-20' },
+      spreadDays: 0,
+      neighbours: ['A100', 'A200'],
+    });
+    const uneven = [...known.slice(0, 2), dated('A200', '1960-03-31')];
+    expect(serialDate('A150', uneven)).toMatchObject({ spreadDays: 10 });
+  });
+
+  it('has one bound beyond the last known number, and no estimate', () => {
+    expect(serialDate('A900', known)).toMatchObject({
+      earliest: '1960-07-19',
+      latest: null,
+      estimate: null,
+    });
+  });
+
+  it('says why nothing follows: other letters, no number, numbers out of order', () => {
+    expect(serialDate('B150', known).kind).toBe('NONE');
+    expect(serialDate('none', known).kind).toBe('NONE');
+    expect(serialDate('A150', [...known, dated('A050', '1961-01-01')])).toEqual({
+      kind: 'OUT_OF_ORDER',
+      serialNumbers: ['A050', 'A100'],
+    });
+  });
+
+  it('keeps the order of the numbers and stays between the neighbours', () => {
+    const numbers = fc.uniqueArray(fc.integer({ min: 1, max: 500 }), {
+      minLength: 2,
+      maxLength: 8,
+    });
+    fc.assert(
+      fc.property(numbers, fc.array(fc.nat(40), { minLength: 8, maxLength: 8 }), (set, steps) => {
+        let day = dayNumber('1955-01-01');
+        const points = [...set]
+          .sort((a, b) => a - b)
+          .map((number, index) => {
+            day += steps[index] ?? 0;
+            return dated(`N${number}`, dayOfNumber(day), dayOfNumber(day + 20));
+          });
+        let before = '';
+        for (let number = Math.min(...set); number <= Math.max(...set); number++) {
+          const found = serialDate(`N${number}`, points);
+          if (found.kind !== 'DATED' || !found.estimate) throw new Error('It has two neighbours.');
+          expect(found.estimate.earliest <= found.estimate.latest).toBe(true);
+          expect(found.estimate.earliest >= (found.earliest ?? '')).toBe(true);
+          expect(found.estimate.latest <= (found.latest ?? '')).toBe(true);
+          expect(found.estimate.latest >= before).toBe(true);
+          before = found.estimate.latest;
+        }
+      }),
+      { numRuns: 50 },
+    );
+  });
+});
+
+describe('a date code on a part', () => {
+  const formats = [
+    { format: 'YWW', pattern: String.raw`^(?<maker>\d{3})[- ]?(?<year>\d)[- ]?(?<week>\d{2})$` },
+    {
+      format: 'YYWW',
+      pattern: String.raw`^(?<maker>\d{3})[- ]?(?<year>\d{2})[- ]?(?<week>\d{2})$`,
+    },
+  ];
+
+  it('is read in every decade that one digit may mean', () => {
+    const readings = readDateCode(' 137634 ', formats, '2026-06-01');
+    expect(readings.map(({ year, week, maker }) => [maker, year, week])).toEqual([
+      ['137', 1946, 34],
+      ['137', 1956, 34],
+      ['137', 1966, 34],
+      ['137', 1976, 34],
+    ]);
+  });
+
+  it('is read in no week that there is not, and in no year to come', () => {
+    expect(readDateCode('137654', formats, '2026-06-01')).toEqual([]);
+    expect(readDateCode('190-7215', formats, '2026-06-01').map(({ year }) => year)).toEqual([1972]);
+    expect(readDateCode('no code', formats, '2026-06-01')).toEqual([]);
+  });
+
+  // Weeks of ISO 8601 checked against a calendar: week 34 of 1976 was 16 to 22 August; weeks counted
+  // from 1 January by hand.
+  it('means the days of either way of counting weeks', () => {
+    expect(weekSpan(1962, 10)).toEqual({ first: '1962-03-05', last: '1962-03-11' });
+    expect(weekSpan(1976, 34)).toEqual({ first: '1976-08-16', last: '1976-08-25' });
+    expect(weekSpan(1963, 53)).toEqual({ first: '1963-12-31', last: '1963-12-31' });
+    expect(weekSpan(1963, 54)).toBeNull();
+  });
+});
