@@ -1,8 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { dayNumber, dayOfNumber } from '../../src/domain/dates/dayNumber.js';
-import { weekSpan } from '../../src/domain/dates/weekSpan.js';
-import { readDateCode } from '../../src/domain/provenance/readDateCode.js';
 import { serialDate } from '../../src/domain/provenance/serialDate.js';
 
 const dated = (serialNumber: string, earliest: string, latest = earliest) => ({
@@ -76,40 +74,5 @@ describe('a serial number among dated ones of the same model', () => {
       }),
       { numRuns: 50 },
     );
-  });
-});
-
-describe('a date code on a part', () => {
-  const formats = [
-    { format: 'YWW', pattern: String.raw`^(?<maker>\d{3})[- ]?(?<year>\d)[- ]?(?<week>\d{2})$` },
-    {
-      format: 'YYWW',
-      pattern: String.raw`^(?<maker>\d{3})[- ]?(?<year>\d{2})[- ]?(?<week>\d{2})$`,
-    },
-  ];
-
-  it('is read in every decade that one digit may mean', () => {
-    const readings = readDateCode(' 137634 ', formats, '2026-06-01');
-    expect(readings.map(({ year, week, maker }) => [maker, year, week])).toEqual([
-      ['137', 1946, 34],
-      ['137', 1956, 34],
-      ['137', 1966, 34],
-      ['137', 1976, 34],
-    ]);
-  });
-
-  it('is read in no week that there is not, and in no year to come', () => {
-    expect(readDateCode('137654', formats, '2026-06-01')).toEqual([]);
-    expect(readDateCode('190-7215', formats, '2026-06-01').map(({ year }) => year)).toEqual([1972]);
-    expect(readDateCode('no code', formats, '2026-06-01')).toEqual([]);
-  });
-
-  // Weeks of ISO 8601 checked against a calendar: week 34 of 1976 was 16 to 22 August; weeks counted
-  // from 1 January by hand.
-  it('means the days of either way of counting weeks', () => {
-    expect(weekSpan(1962, 10)).toEqual({ first: '1962-03-05', last: '1962-03-11' });
-    expect(weekSpan(1976, 34)).toEqual({ first: '1976-08-16', last: '1976-08-25' });
-    expect(weekSpan(1963, 53)).toEqual({ first: '1963-12-31', last: '1963-12-31' });
-    expect(weekSpan(1963, 54)).toBeNull();
   });
 });

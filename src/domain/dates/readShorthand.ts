@@ -6,7 +6,7 @@ import { nextDate } from './nextDate.js';
 const longestText = 60;
 
 const about =
-  /^(?:about|around|circa|ca\.?|c\.|approx(?:imately|\.)?|roughly|um|etwa|ungefähr|~)\s*/u;
+  /^(?:about|around|circa|ca\.?|c\.|approximately|approx\.?|roughly|um|etwa|ungefähr|~)\s*/u;
 const perhaps = /^(?:perhaps|probably|possibly|maybe|presumably|wohl|vermutlich|vielleicht)\s+/u;
 const before = /^(?:before|prior to|earlier than|vor)\s+/u;
 const after = /^(?:after|later than|nach)\s+/u;
@@ -34,8 +34,8 @@ export function readShorthand(text: string, notAfter: LocalDate): DateOffer[] {
 
 function readWords(words: string, notAfter: LocalDate): DateOffer[] {
   const phrases = (part: string): DatePhrase[] => readDatePhrase(part, notAfter);
-  const [, century, from, to] = shortSpan.exec(words) ?? [];
-  if (century !== undefined && Number(to) > Number(from)) {
+  const [, century = '', from = '', to = ''] = shortSpan.exec(words) ?? [];
+  if (century !== '' && Number(to) > Number(from)) {
     return spans(phrases(`${century}${from}`), phrases(`${century}${to}`));
   }
   const [, firstYear = '', lastYear = ''] = yearSpan.exec(words) ?? [];
