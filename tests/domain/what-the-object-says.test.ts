@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { dayNumber, dayOfNumber } from '../../src/domain/dates/dayNumber.js';
+import { dayNumber, dateOfDay } from '../../src/domain/dates/dayNumber.js';
 import { serialDate } from '../../src/domain/provenance/serialDate.js';
 
 const dated = (serialNumber: string, earliest: string, latest = earliest) => ({
@@ -59,7 +59,7 @@ describe('a serial number among dated ones of the same model', () => {
           .sort((a, b) => a - b)
           .map((number, index) => {
             day += steps[index] ?? 0;
-            return dated(`N${number}`, dayOfNumber(day), dayOfNumber(day + 20));
+            return dated(`N${number}`, dateOfDay(day), dateOfDay(day + 20));
           });
         let before = '';
         for (let number = Math.min(...set); number <= Math.max(...set); number++) {

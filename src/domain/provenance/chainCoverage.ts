@@ -1,4 +1,4 @@
-import { dayNumber, dayOfNumber } from '../dates/dayNumber.js';
+import { dayNumber, dateOfDay } from '../dates/dayNumber.js';
 import type { LocalDate } from '../dates/localDate.js';
 import type { Holding } from './chainEvent.js';
 
@@ -50,8 +50,8 @@ export function chainCoverage(
     );
     const widest = around ?? hole;
     return {
-      from: dayOfNumber(widest.start),
-      to: dayOfNumber(widest.end - 1),
+      from: dateOfDay(widest.start),
+      to: dateOfDay(widest.end - 1),
       daysAtLeast: length(hole),
       daysAtMost: length(widest),
     };

@@ -1,4 +1,4 @@
-import { dayNumber, dayOfNumber } from '../dates/dayNumber.js';
+import { dayNumber, dateOfDay } from '../dates/dayNumber.js';
 import type { LocalDate } from '../dates/localDate.js';
 
 /** A set of the same model whose serial number and date of making are both known. */
@@ -55,16 +55,16 @@ export function serialDate(serialNumber: string, dated: readonly DatedSerial[]):
   const spreadDays = spreadOf(points);
   const neighbours = [...new Set([below, above])].flatMap((one) => one?.serialNumber ?? []);
   const bracket = {
-    earliest: below ? dayOfNumber(below.first) : null,
-    latest: above ? dayOfNumber(above.last) : null,
+    earliest: below ? dateOfDay(below.first) : null,
+    latest: above ? dateOfDay(above.last) : null,
   };
   if (!below || !above) {
     return { kind: 'DATED', ...bracket, estimate: null, spreadDays, neighbours };
   }
   const [first, last] = between(below, above, own.number);
   const estimate = {
-    earliest: dayOfNumber(Math.max(below.first, Math.floor(first - (spreadDays ?? 0)))),
-    latest: dayOfNumber(Math.min(above.last, Math.ceil(last + (spreadDays ?? 0)))),
+    earliest: dateOfDay(Math.max(below.first, Math.floor(first - (spreadDays ?? 0)))),
+    latest: dateOfDay(Math.min(above.last, Math.ceil(last + (spreadDays ?? 0)))),
   };
   return { kind: 'DATED', ...bracket, estimate, spreadDays, neighbours };
 }
