@@ -9,6 +9,7 @@ import { Search1764000000006 } from '../../migrations/1764000000006-search.js';
 import { TextFunctions1764200000100 } from '../../migrations/1764200000100-text-functions.js';
 import { ChangeEvents1764200000300 } from '../../migrations/1764200000300-change-events.js';
 import { Attachments1764200000700 } from '../../migrations/1764200000700-attachments.js';
+import { ObjectIdentity1764200000600 } from '../../migrations/1764200000600-object-identity.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -23,4 +24,5 @@ export const migrations = [
   Attachments1764200000700,
   Stock1764200000500,
   ComparisonsAndSets1764200000510,
+  ObjectIdentity1764200000600,
 ];

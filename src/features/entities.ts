@@ -12,6 +12,7 @@ import { ChangeEntity } from './history/change.entity.js';
 import { FitOutCheckEntity } from './inspections/fitOutCheck.entity.js';
 import { InspectionEntity } from './inspections/inspection.entity.js';
 import { ItemEntity } from './items/item.entity.js';
+import { ItemIdentityEntity } from './objectId/itemIdentity.entity.js';
 import { ServiceEntity } from './items/service.entity.js';
 import { FitOutPositionEntity } from './models/fitOutPosition.entity.js';
 import { ModelEntity } from './models/model.entity.js';
@@ -60,6 +61,7 @@ export const recordEntities = [
   FitOutPositionEntity,
   LimitEntity,
   ItemEntity,
+  ItemIdentityEntity,
   ServiceEntity,
   MoveEntity,
   AcquisitionEntity,

@@ -28,6 +28,7 @@ import {
   ProvenanceOfItemResolver,
   ProvenanceResolver,
 } from './provenance/provenance.resolver.js';
+import { ObjectIdOfItemResolver } from './objectId/objectId.resolver.js';
 import { ProvenanceEventResolver } from './provenance/provenanceEvent.resolver.js';
 import { NodeResolver } from './nodes/node.resolver.js';
 import { ItemResolver } from './items/item.resolver.js';
@@ -134,6 +135,7 @@ export const resolvers = [
   ProvenanceOfItemResolver,
   ProvenanceResolver,
   ProvenanceEventResolver,
+  ObjectIdOfItemResolver,
   ImportResolver,
   CollectionStandingResolver,
   ItemStandingResolver,

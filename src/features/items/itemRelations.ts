@@ -16,6 +16,7 @@ import { housingRelationsOfItem } from '../housing/housing.reads.js';
 import { moveRelationsOfItem } from '../places/move.reads.js';
 import { serviceRelationsOfItem } from '../services/service.reads.js';
 import { standingRelationsOfItem } from '../standing/standingRelations.js';
+import { objectIdRelationsOfItem } from '../objectId/objectId.reads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
 import { projectRelationsOfItem } from '../projects/project.reads.js';
 import { sessionRelationsOfItem } from '../work/workSession.reads.js';
@@ -36,6 +37,7 @@ export const itemRelations: Record<string, Relation> = {
   ...acquisitionRelationsOfItem,
   ...expenseRelationsOfItem,
   ...provenanceRelationsOfItem,
+  ...objectIdRelationsOfItem,
   ...standingRelationsOfItem,
   ...historyRelationsOfItem,
   ...housingRelationsOfItem,

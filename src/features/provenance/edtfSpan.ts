@@ -25,7 +25,7 @@ export function edtfSpan(date: ParsedEdtf, isMarked = false): Span {
     case 'Season':
       return padded(date, partOfYear(date.year, date.season), isMarked);
     case 'Year':
-      return yearsOf(date);
+      return wholeYears(...yearsOf(date));
     default:
       return padded(date, { start: date.min, end: nextAfter(date.max) }, isMarked);
   }
@@ -48,11 +48,12 @@ function hullOf({ values, earlier, later }: ParsedEdtf): Span {
   };
 }
 
-function yearsOf({ year, significant }: ParsedEdtf): Span {
+/** First year, and the year after the last: digits that do not count may be any. */
+export function yearsOf({ year, significant }: ParsedEdtf): [first: number, end: number] {
   const digits = String(Math.abs(year)).length;
   const width = significant >= 1 && significant < digits ? 10 ** (digits - significant) : 1;
   const first = Math.floor(year / width) * width;
-  return { start: utc(first, 0), end: utc(first + width, 0) };
+  return [first, first + width];
 }
 
 function partOfYear(year: number, part: number): Span {
@@ -63,10 +64,19 @@ function partOfYear(year: number, part: number): Span {
   if (part >= 40) return months((part - 40) * 6, 6);
   if (part >= 37) return months((part - 37) * 4, 4);
   if (part >= 33) return months((part - 33) * 3, 3);
+  // 25 to 28 are seasons of the northern hemisphere, 29 to 32 of the southern.
+  if (part === 25 || part === 31) return months(2, 3);
+  if (part === 26 || part === 32) return months(5, 3);
+  if (part === 27 || part === 29) return months(8, 3);
   // Spring and autumn: March to November on either hemisphere. Summer and winter may reach into
   // the next February.
   return part % 2 === 1 ? months(2, 9) : months(0, 14);
 }
+
+const wholeYears = (first: number, end: number): Span => ({
+  start: utc(first, 0),
+  end: utc(end, 0),
+});
 
 function padded(date: ParsedEdtf, { start, end }: Span, isMarked: boolean): Span {
   const marks = (date.uncertain?.value ?? 0) + (date.approximate?.value ?? 0);
