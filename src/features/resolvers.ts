@@ -1,4 +1,5 @@
 import { ItemReadingsResolver, ReadingResolver } from './readings/reading.resolver.js';
+import { ItemDerivationResolver } from './readiness/derivation.resolver.js';
 import { FinalCheckResolver, ItemFinalChecksResolver } from './readiness/finalCheck.resolver.js';
 import { FittingResolver, ItemComponentsResolver } from './parts/fitting.resolver.js';
 import { ComponentResolver, ComponentStandingResolver } from './parts/component.resolver.js';
@@ -78,6 +79,7 @@ export const resolvers = [
   ItemReadingsResolver,
   FinalCheckResolver,
   ItemFinalChecksResolver,
+  ItemDerivationResolver,
   ProjectResolver,
   ProjectsOfItemResolver,
   TaskResolver,

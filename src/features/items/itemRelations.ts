@@ -1,4 +1,5 @@
 import { readingRelationsOfItem } from '../readings/reading.reads.js';
+import { derivationRelationsOfItem } from '../readiness/derivation.reads.js';
 import { finalCheckRelationsOfItem } from '../readiness/finalCheck.reads.js';
 import { fittingRelationsOfItem } from '../parts/fitting.reads.js';
 import { inspectionRelationsOfItem } from '../inspections/inspection.reads.js';
@@ -27,6 +28,7 @@ export const itemRelations: Record<string, Relation> = {
   ...fittingRelationsOfItem,
   ...readingRelationsOfItem,
   ...finalCheckRelationsOfItem,
+  ...derivationRelationsOfItem,
   ...projectRelationsOfItem,
   ...sessionRelationsOfItem,
   ...acquisitionRelationsOfItem,
