@@ -36,14 +36,7 @@ function judge(
   const accessory = accessories.get(accessoryId);
   if (accessory === undefined) return result(accessoryId, [notRecorded(accessoryId)]);
   if (housedInside.includes(accessoryId)) return result(accessoryId, [inItself(accessory)]);
-  const checks = accessoryChecks(accessory);
-  const reasons = [
-    ...itemBlockers(accessory),
-    ...componentBlockers(accessory.components),
-    ...positionBlockers(accessory.positions ?? []),
-    ...checks.blockers,
-  ];
-  const lapses = [...checks.lapses];
+  const { reasons, lapses } = ownStanding(accessory);
   if (accessory.housedInId !== null) {
     const path = [...housedInside, accessoryId];
     const housing = judge(accessory.housedInId, accessories, path);
@@ -54,10 +47,22 @@ function judge(
   return result(accessoryId, reasons, lapses);
 }
 
-/** An accessory with no final check named may serve. */
-function accessoryChecks({ itemId, procedures = [], finalChecks = [] }: AccessoryFacts) {
-  if (procedures.length === 0) return { blockers: [], lapses: [] };
-  return finalCheckStanding(itemId, procedures, finalChecks);
+/** What stands against an accessory itself, leaving out its housing and the clock. */
+export function ownStanding(accessory: AccessoryFacts): {
+  reasons: Blocker[];
+  lapses: CheckLapse[];
+} {
+  const { itemId, procedures = [], finalChecks = [], positions = [] } = accessory;
+  // An accessory with no final check named may serve.
+  const checks =
+    procedures.length === 0 ? null : finalCheckStanding(itemId, procedures, finalChecks);
+  const reasons = [
+    ...itemBlockers(accessory),
+    ...componentBlockers(accessory.components),
+    ...positionBlockers(positions),
+    ...(checks?.blockers ?? []),
+  ];
+  return { reasons, lapses: [...(checks?.lapses ?? [])] };
 }
 
 function result(
