@@ -1,3 +1,4 @@
+import { shackReads } from './shack/shack.reads.js';
 import { readingReads } from './readings/reading.reads.js';
 import { finalCheckReads } from './readiness/finalCheck.reads.js';
 import { fittingReads } from './parts/fitting.reads.js';
@@ -30,6 +31,7 @@ import { workBreakReads, workSessionReads } from './work/workSession.reads.js';
 
 /** How each type of the schema is read. */
 const everyType: readonly TypeReads[] = [
+  ...shackReads,
   inspectionReads,
   fitOutCheckReads,
   fitOutStandingReads,

@@ -1,3 +1,10 @@
+import { NextStepResolver, NextStepsResolver } from './shack/nextSteps.resolver.js';
+import {
+  LeftOutRigResolver,
+  RoleFilledResolver,
+  ServedRigResolver,
+  ShackResolver,
+} from './shack/shack.resolver.js';
 import { ItemReadingsResolver, ReadingResolver } from './readings/reading.resolver.js';
 import { ItemDerivationResolver } from './readiness/derivation.resolver.js';
 import { FinalCheckResolver, ItemFinalChecksResolver } from './readiness/finalCheck.resolver.js';
@@ -63,6 +70,12 @@ import { BandsResolver } from './reference/bands.resolver.js';
 
 /** Everything that can be asked and done. */
 export const resolvers = [
+  ShackResolver,
+  ServedRigResolver,
+  RoleFilledResolver,
+  LeftOutRigResolver,
+  NextStepsResolver,
+  NextStepResolver,
   BandsResolver,
   InspectionResolver,
   FitOutCheckResolver,

@@ -183,17 +183,15 @@ describe('the rigs that can be on the air at once', () => {
       Array.from({ length: 1 + next(3) }, () => `${kind}${next(count)}`);
     const shack = shackOf(
       Object.fromEntries(
-        Array.from({ length: 300 }, (_, rig) => [
+        Array.from({ length: 200 }, (_, rig) => [
           `R-${rig}`,
-          { SUPPLY: some('PS', 200), SPEAKER: some('LS', 150), KEY: some('K', 250) },
+          { SUPPLY: some('PS', 140), SPEAKER: some('LS', 110), KEY: some('K', 160) },
         ]),
       ),
     );
-    const startedAt = performance.now();
     const answer = largestAtOnce(shack);
     expectFeasible(shack, answer);
-    console.log(answer.served.size, answer.atMost, answer.isProven, performance.now() - startedAt);
-    expect(answer.atMost).toBeGreaterThanOrEqual(answer.served.size);
+    expect(answer.isProven).toBe(true);
   }, 60_000);
 
   it('say so when the search is cut short, and never claim more than was found', () => {

@@ -17,7 +17,7 @@ export function housingUnits(
       at = outer;
     }
     const circle = path.includes(at) ? path.slice(path.indexOf(at)).sort() : [at];
-    const unit = units.get(at) ?? (circle[0] as string);
+    const unit = units.get(at) ?? circle[0] ?? at;
     for (const id of path) units.set(id, unit);
   }
   return units;

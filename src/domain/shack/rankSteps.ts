@@ -29,8 +29,7 @@ export function rankSteps(
   const before = readyCount(model);
   const readyBefore = new Set(readyShack(model).rigs.map(({ rigId }) => rigId));
   const measured = steps.map((step): RankedStep => {
-    const isIdle = step.settles.length === 0 && step.adds === null;
-    const after = isIdle ? model : afterStep(model, step);
+    const after = isIdle(step) ? model : afterStep(model, step);
     const readyAfter = readyShack(after).rigs.map(({ rigId }) => rigId);
     const brings = readyAfter.filter((rigId) => !readyBefore.has(rigId));
     const mayHelp = brings.length > 0 || step.adds !== null;
@@ -49,12 +48,15 @@ export function rankSteps(
       right.gainAtOnce - left.gainAtOnce ||
       per(right.gainAlone, right) - per(left.gainAlone, left) ||
       right.gainAlone - left.gainAlone ||
-      Number(right.settles.length > 0) - Number(left.settles.length > 0) ||
+      Number(isIdle(left)) - Number(isIdle(right)) ||
       left.hours - right.hours ||
       (left.action < right.action ? -1 : 1),
   );
   return { before, ranked };
 }
+
+/** A task that nothing recorded waits for. */
+const isIdle = ({ settles, adds }: ShackStep): boolean => settles.length === 0 && adds === null;
 
 function reasonOf(
   step: ShackStep,
@@ -69,7 +71,7 @@ function reasonOf(
   if (gainAlone > 0) {
     return `It makes ${rigs(gainAlone)} more ready alone for ${hours}, but not more at once: what serves them is in use elsewhere.`;
   }
-  if (step.settles.length === 0 && step.adds === null) {
+  if (isIdle(step)) {
     return 'Nothing recorded that keeps a rig off the air waits for it.';
   }
   const left = after.items.get(step.itemId)?.blockers ?? [];

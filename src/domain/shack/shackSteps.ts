@@ -85,17 +85,13 @@ function actionOf(name: string, group: WorkGroup, tasks: readonly TitledTask[]):
 
 function wholeItem(itemId: string, name: string, single: readonly ShackStep[]): ShackStep[] {
   if (single.length < 2) return [];
-  const counted = new Map<string, number>();
-  for (const { taskIds, hours, settles } of single) {
-    counted.set(taskIds.join(' ') || `${settles[0]?.code} ${settles[0]?.subjectId}`, hours);
-  }
   return [
     {
       kind: 'WHOLE_ITEM',
       action: `${name}: settle all ${single.flatMap(({ settles }) => settles).length} things that stand against it.`,
       itemId,
       settles: single.flatMap(({ settles }) => settles),
-      hours: [...counted.values()].reduce((sum, hours) => sum + hours, 0),
+      hours: single.reduce((sum, { hours }) => sum + hours, 0),
       hoursRestOn: single.some(({ hoursRestOn }) => hoursRestOn === 'TASKS') ? 'TASKS' : 'DEFAULT',
       taskIds: [...new Set(single.flatMap(({ taskIds }) => taskIds))],
       adds: null,

@@ -24,10 +24,10 @@ export async function readComponentStates(
      LEFT JOIN fit_out_position ON fit_out_position.model_id = item.model_id
        AND fit_out_position.designator = fitting.designator
      WHERE ${source.dialect.isAnyOf('fitting.item_id')} AND ${
-      at === undefined
-        ? 'fitting.removed_at IS NULL'
-        : 'fitting.fitted_at <= ? AND COALESCE(fitting.removed_at, ?) > ?'
-    }
+       at === undefined
+         ? 'fitting.removed_at IS NULL'
+         : 'fitting.fitted_at <= ? AND COALESCE(fitting.removed_at, ?) > ?'
+     }
      ORDER BY natural_key(fitting.designator), fitting.id`,
     [listParameter(itemIds), ...(at === undefined ? [] : [at, beyondAllTime, at])],
   );

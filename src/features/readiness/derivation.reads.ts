@@ -10,10 +10,7 @@ import { readOpenTasks } from './openTasks.reads.js';
 
 /** Readiness as a tree, for all items of a page at once, now or at a past instant. */
 const derivation: Relation = async ({ database: { reader }, nowMs }, parents, args) => {
-  const asOf = args['asOf'] as Date | string | null | undefined;
-  const atMs = asOf ? new Date(asOf).getTime() : nowMs;
-  if (atMs > nowMs)
-    throw argumentProblem('"asOf" lies in the future; what will be is not recorded.');
+  const atMs = pastMoment(args['asOf'] as Date | string | null | undefined, nowMs);
   const facts = await readReadinessAsOf(
     reader,
     parents.map(({ id }) => id),

@@ -23,13 +23,13 @@ export async function nextSteps(
   );
   const currency = home?.currency ?? 'EUR';
   const prices = await readAccessoryPrices(reader, currency);
-  const priceOf = (role: string | undefined): RolePrice | null =>
-    (role !== undefined && prices.get(role)) || null;
+  const priceOf = (step: { adds: { roleCode: string } | null }): RolePrice | null =>
+    prices.get(step.adds?.roleCode ?? '') ?? null;
   const steps = shackSteps(model, tasks);
   const { before, ranked } = rankSteps(
     model,
     steps,
-    ({ adds }) => priceOf(adds?.roleCode)?.minorUnits ?? null,
+    (step) => priceOf(step)?.minorUnits ?? null,
     by,
   );
   return {
@@ -38,7 +38,7 @@ export async function nextSteps(
     readyAtOnce: before.atOnce,
     compared: ranked.length,
     steps: ranked.slice(0, first).map((step, index) => ({
-      ...shownStep(step, priceOf(step.adds?.roleCode), currency),
+      ...shownStep(step, priceOf(step), currency),
       rank: index + 1,
     })),
     basis: shownBasis(

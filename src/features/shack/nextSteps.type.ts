@@ -19,7 +19,10 @@ export const RankBy = describedEnum('RankBy', 'By what steps are ranked.', {
 });
 export type RankBy = keyof typeof RankBy;
 
-@ObjectType({ description: 'Something that could be done next, and what it brings.', simpleResolvers: true })
+@ObjectType({
+  description: 'Something that could be done next, and what it brings.',
+  simpleResolvers: true,
+})
 export class NextStep {
   @Field(() => Int, { description: 'Its place in the ranking, from 1.' })
   rank!: number;
@@ -45,7 +48,10 @@ export class NextStep {
   })
   price!: MoneyAmount | null;
 
-  @Field(() => String, { nullable: true, description: 'What the price rests on; null without one.' })
+  @Field(() => String, {
+    nullable: true,
+    description: 'What the price rests on; null without one.',
+  })
   priceRestsOn!: string | null;
 
   @Field(() => Float, { description: 'Rigs more at once per hour.' })

@@ -12,7 +12,9 @@ import { shackAnswer } from './shackAnswer.js';
 
 @Resolver(() => Shack)
 export class ShackResolver {
-  @Query(() => Shack, { description: 'The most rigs that can be on the air at once, and with what.' })
+  @Query(() => Shack, {
+    description: 'The most rigs that can be on the air at once, and with what.',
+  })
   async shack(
     @Arg('asOf', () => GraphQLDateTimeISO, {
       nullable: true,
@@ -47,7 +49,9 @@ export class ServedRigResolver {
     return loadedField(served, info);
   }
 
-  @FieldResolver(() => [RoleFilled], { description: 'What fills each role that it cannot do without.' })
+  @FieldResolver(() => [RoleFilled], {
+    description: 'What fills each role that it cannot do without.',
+  })
   servedBy(@Root() served: object, @Info() info: GraphQLResolveInfo) {
     return loadedField(served, info);
   }

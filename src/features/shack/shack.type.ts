@@ -9,7 +9,10 @@ export class RoleFilled {
   role!: AccessoryRole;
 }
 
-@ObjectType({ description: 'A rig of a set that can be on the air at once.', simpleResolvers: true })
+@ObjectType({
+  description: 'A rig of a set that can be on the air at once.',
+  simpleResolvers: true,
+})
 export class ServedRig {
   @Field(() => [String], { description: 'What to know before using it; empty if nothing.' })
   cautions!: string[];

@@ -52,7 +52,7 @@ async function itemsThen(
   const stood = new Map(later.map(({ recordId, before, after }) => [recordId, before ?? after]));
   return items.map(({ acquiredOn, ...item }) => {
     const kept = stood.get(item.id);
-    const then = kept == null ? {} : (JSON.parse(kept) as Partial<StandingItem>);
+    const then = kept ? (JSON.parse(kept) as Partial<StandingItem>) : {};
     return {
       ...item,
       housedInId: then.housedInId === undefined ? item.housedInId : then.housedInId,
