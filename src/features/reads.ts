@@ -1,3 +1,4 @@
+import { shackReads } from './shack/shack.reads.js';
 import { readingReads } from './readings/reading.reads.js';
 import { finalCheckReads } from './readiness/finalCheck.reads.js';
 import { fittingReads } from './parts/fitting.reads.js';
@@ -44,6 +45,7 @@ import { workBreakReads, workSessionReads } from './work/workSession.reads.js';
 const everyType: readonly TypeReads[] = [
   attachmentReads,
   storedFileReads,
+  ...shackReads,
   inspectionReads,
   fitOutCheckReads,
   fitOutStandingReads,

@@ -4,7 +4,15 @@ import {
   CoverPictureResolver,
 } from './attachments/attachment.resolver.js';
 import { StoredFileResolver } from './attachments/storedFile.resolver.js';
+import { NextStepResolver, NextStepsResolver } from './shack/nextSteps.resolver.js';
+import {
+  LeftOutRigResolver,
+  RoleFilledResolver,
+  ServedRigResolver,
+  ShackResolver,
+} from './shack/shack.resolver.js';
 import { ItemReadingsResolver, ReadingResolver } from './readings/reading.resolver.js';
+import { ItemDerivationResolver } from './readiness/derivation.resolver.js';
 import { FinalCheckResolver, ItemFinalChecksResolver } from './readiness/finalCheck.resolver.js';
 import { FittingResolver, ItemComponentsResolver } from './parts/fitting.resolver.js';
 import { ComponentResolver, ComponentStandingResolver } from './parts/component.resolver.js';
@@ -90,6 +98,12 @@ import { TimerSubscriptionResolver } from './work/timer.subscription.js';
 
 /** Everything that can be asked and done. */
 export const resolvers = [
+  ShackResolver,
+  ServedRigResolver,
+  RoleFilledResolver,
+  LeftOutRigResolver,
+  NextStepsResolver,
+  NextStepResolver,
   BandsResolver,
   AttachmentsOfRecordResolver,
   CoverPictureResolver,
@@ -110,6 +124,7 @@ export const resolvers = [
   ItemReadingsResolver,
   FinalCheckResolver,
   ItemFinalChecksResolver,
+  ItemDerivationResolver,
   ProjectResolver,
   ProjectsOfItemResolver,
   TaskResolver,

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { rowSourceInWork, type RowSource } from '../../src/db/rowSource.js';
-import { readOpenFindings } from '../../src/features/findings/findingFacts.reads.js';
-import { readOpenHazards } from '../../src/features/hazards/hazardFacts.reads.js';
+import { readFindings } from '../../src/features/findings/findingFacts.reads.js';
+import { readHazards } from '../../src/features/hazards/hazardFacts.reads.js';
 import { readCompletenessFacts } from '../../src/features/inspections/completenessFacts.reads.js';
 import { readComponentStates } from '../../src/features/parts/componentFacts.reads.js';
 import { readFinalChecks } from '../../src/features/readiness/finalCheckFacts.reads.js';
@@ -105,7 +105,7 @@ describe.each(['sqlite', 'postgres'] as const)('what readiness rests on, on %s',
 
   it('an open blocking finding, and those that only are seen', () =>
     onBothSides(async (source) => {
-      const found = await readOpenFindings(source, [rigId, emptyId]);
+      const found = await readFindings(source, [rigId, emptyId]);
       expect(found.get(rigId)).toMatchObject([
         { description: 'Transformer smells', isBlocking: true, isOpen: true },
         { description: 'Scratch', isBlocking: false },
@@ -115,7 +115,7 @@ describe.each(['sqlite', 'postgres'] as const)('what readiness rests on, on %s',
 
   it('hazards that stand, apart from those that belong to the design', () =>
     onBothSides(async (source) => {
-      const found = await readOpenHazards(source, [rigId]);
+      const found = await readHazards(source, [rigId]);
       expect(found.get(rigId)).toMatchObject([
         { description: 'Transformer smells', isByDesign: true, isCleared: false },
         { isByDesign: false, caution: expect.stringContaining('lethal charge') },

@@ -7,112 +7,13 @@ import type {
   ItemFacts,
   ReadinessFacts,
 } from '../../src/domain/readiness/readinessFacts.js';
+import { readinessTree } from '../../src/domain/readiness/readinessTree.js';
+import type { Condition } from '../../src/domain/readiness/condition.js';
+import { anyFacts } from '../support/anyReadinessFacts.js';
 import { accessory, DAY_MS } from '../support/readinessFacts.js';
 
 const NOW_MS = 100 * DAY_MS;
 const LEVELS = ['DO_NOT_CONNECT', 'NOT_READY', 'CHECKS_DUE', 'ON_AIR_READY'];
-
-const rarely = fc.integer({ min: 0, max: 4 }).map((number) => number === 0);
-const mostly = rarely.map((is) => !is);
-const several = <Fact>(fact: fc.Arbitrary<Fact>, key: keyof Fact) =>
-  fc.uniqueArray(fact, { maxLength: 2, selector: (one) => one[key] });
-const idOf = (kind: string) => fc.constantFrom(`${kind} 1`, `${kind} 2`);
-const itemFacts = (itemId: string): fc.Arbitrary<ItemFacts> =>
-  fc.record({
-    itemId: fc.constant(itemId),
-    name: fc.constant(itemId),
-    isRetired: rarely,
-    isInHand: mostly,
-    findings: several(
-      fc.record({
-        findingId: idOf(`finding of ${itemId}`),
-        description: fc.constant('A finding.'),
-        isOpen: rarely,
-        isBlocking: fc.boolean(),
-        isElectricalHazard: fc.boolean(),
-      }),
-      'findingId',
-    ),
-    hazards: several(
-      fc.record({
-        hazardId: idOf(`hazard of ${itemId}`),
-        description: fc.constant('A hazard.'),
-        caution: fc.constant(null),
-        isCleared: mostly,
-        clearedByCheck: fc.constant(null),
-        isByDesign: rarely,
-      }),
-      'hazardId',
-    ),
-    components: several(
-      fc.record({
-        componentId: idOf(`component of ${itemId}`),
-        name: fc.constant('A component'),
-        isInRequiredPosition: fc.boolean(),
-        state: fc.constantFrom(
-          'UNTESTED' as const,
-          'PASSED_ON_TESTER' as const,
-          'PROVEN_IN_CIRCUIT' as const,
-          'SUSPECT' as const,
-          'REJECTED' as const,
-        ),
-      }),
-      'componentId',
-    ),
-  });
-const accessoryFacts = (itemId: string, housings: (string | null)[]) =>
-  fc
-    .tuple(itemFacts(itemId), fc.constantFrom(...housings))
-    .map(([facts, housedInId]): AccessoryFacts => ({ ...facts, housedInId }));
-
-const anyFacts: fc.Arbitrary<ReadinessFacts> = fc.record({
-  rig: itemFacts('rig'),
-  positions: several(
-    fc.record({
-      positionKey: fc.constantFrom('V1', 'V2'),
-      isRequired: fc.boolean(),
-      state: fc.constantFrom(
-        'PRESENT' as const,
-        'UNKNOWN' as const,
-        'MISSING' as const,
-        'WRONG' as const,
-      ),
-    }),
-    'positionKey',
-  ),
-  requiredRoles: several(
-    fc.record({
-      roleCode: fc.constantFrom('SUPPLY', 'SPEAKER'),
-      roleName: fc.constant('helper'),
-      accessoryIds: fc.subarray(['a', 'b', 'not recorded']),
-    }),
-    'roleCode',
-  ),
-  accessories: fc
-    .tuple(
-      accessoryFacts('a', [null, 'cabinet', 'b']),
-      accessoryFacts('b', [null, 'cabinet', 'a']),
-      accessoryFacts('cabinet', [null, 'gone']),
-    )
-    .map((all): AccessoryFacts[] => all),
-  procedures: several(
-    fc.record({
-      procedureCode: fc.constantFrom('HUM', 'POWER'),
-      name: fc.constant('Check'),
-      validityDays: fc.constantFrom(null, 10, 30),
-    }),
-    'procedureCode',
-  ),
-  finalChecks: fc.array(
-    fc.record({
-      checkId: fc.uuid(),
-      procedureCode: fc.constantFrom('HUM', 'POWER', 'OTHER'),
-      isPassed: mostly,
-      doneAtMs: fc.constantFrom(60, 70, 71, 90, 91, 100).map((day) => day * DAY_MS),
-    }),
-    { maxLength: 5 },
-  ),
-});
 
 /** A second opinion, written from the conditions alone and sharing no code with the first. */
 function plainLevel(facts: ReadinessFacts): string {
@@ -135,16 +36,26 @@ function plainLevel(facts: ReadinessFacts): string {
   };
   const roles = facts.requiredRoles.map(({ accessoryIds }) => {
     const chains = accessoryIds.map(housings);
-    const serves = chains.some((chain) =>
+    const isFit = (chain: (AccessoryFacts | undefined)[]) =>
       chain.every(
         (one) =>
           one &&
           !hazardous(one) &&
           !outOfUse(one) &&
+          !one.positions?.some((p) => p.isRequired && ['MISSING', 'WRONG'].includes(p.state)) &&
+          !one.finalChecks?.some((check) => !check.isPassed) &&
           !one.components.some((c) => bad.includes(c.state)),
-      ),
+      );
+    const serves = chains.some(isFit);
+    const isStale = !chains.some(
+      (chain) =>
+        isFit(chain) &&
+        chain.every((one) =>
+          one?.finalChecks?.every((check) => NOW_MS - check.doneAtMs < 30 * DAY_MS),
+        ),
     );
-    return { serves, isDangerous: !serves && chains.flat().some((one) => one && hazardous(one)) };
+    const isDangerous = !serves && chains.flat().some((one) => one && hazardous(one));
+    return { serves, isStale, isDangerous };
   });
   if (hazardous(facts.rig) || roles.some((role) => role.isDangerous)) return 'DO_NOT_CONNECT';
   const latest = facts.procedures.map(({ procedureCode, validityDays }) => {
@@ -157,6 +68,7 @@ function plainLevel(facts: ReadinessFacts): string {
     };
   });
   if (
+    facts.rig.identity?.modelName === null ||
     outOfUse(facts.rig) ||
     facts.rig.components.some((c) => c.isInRequiredPosition && bad.includes(c.state)) ||
     facts.positions.some((p) => p.isRequired && ['MISSING', 'WRONG'].includes(p.state)) ||
@@ -166,7 +78,9 @@ function plainLevel(facts: ReadinessFacts): string {
     return 'NOT_READY';
   }
   const areChecksGood =
-    latest.length > 0 && latest.every((check) => check.isMade && !check.isStale);
+    latest.length > 0 &&
+    latest.every((check) => check.isMade && !check.isStale) &&
+    roles.every((role) => !role.isStale);
   return areChecksGood ? 'ON_AIR_READY' : 'CHECKS_DUE';
 }
 
@@ -179,6 +93,8 @@ function mend(facts: ReadinessFacts, blocker: Blocker): ReadinessFacts {
       return { ...facts, rig: { ...rig, isRetired: false } };
     case 'NOT_IN_HAND':
       return { ...facts, rig: { ...rig, isInHand: true } };
+    case 'MODEL_NOT_NAMED':
+      return { ...facts, rig: { ...rig, identity: { modelName: 'found', serialNumber: null } } };
     case 'ELECTRICAL_HAZARD_OPEN':
     case 'BLOCKING_FINDING_OPEN': {
       const findings = rig.findings.map((f) => (f.findingId === id ? { ...f, isOpen: false } : f));
@@ -202,6 +118,7 @@ function mend(facts: ReadinessFacts, blocker: Blocker): ReadinessFacts {
       );
       return { ...facts, positions };
     }
+    case 'ACCESSORY_CHECKS_LAPSED':
     case 'ROLE_NOT_SERVED': {
       const requiredRoles = facts.requiredRoles.map((role) =>
         role.roleCode === id ? { ...role, accessoryIds: [...role.accessoryIds, 'bought'] } : role,
@@ -267,10 +184,40 @@ describe('readiness, as laws', () => {
     );
   });
 
+  it('is derived in a tree that comes to the same level, and whose leaves say why', () => {
+    const leavesOf = (condition: Condition): Condition[] =>
+      condition.joins === null ? [condition] : condition.children.flatMap(leavesOf);
+    fc.assert(
+      fc.property(anyFacts, (facts) => {
+        const tree = readinessTree(facts, NOW_MS);
+        const { level, blockers } = readiness(facts, NOW_MS);
+        expect(tree.level).toBe(level);
+        expect(tree.state === 'NOT_MET').toBe(level !== 'ON_AIR_READY');
+        const leaves = leavesOf(tree);
+        const own = leaves.filter(
+          ({ itemId, state, code }) =>
+            itemId === 'rig' && state === 'NOT_MET' && code !== 'ROLE_SERVED',
+        );
+        expect(own.map(({ blockerCode }) => blockerCode).sort()).toEqual(
+          blockers
+            .map(({ code }) => code)
+            .filter((code) => !/^ROLE|^ACCESSORY/.test(code))
+            .sort(),
+        );
+        for (const leaf of leaves) {
+          expect(leaf.wouldBeMetBy === null).toBe(leaf.state === 'MET');
+          expect(leaf.level === 'ON_AIR_READY').toBe(leaf.state !== 'NOT_MET');
+        }
+      }),
+      { numRuns: 1500, seed: 866 },
+    );
+  });
+
   it('never claims that anything is safe', () => {
     fc.assert(
       fc.property(anyFacts, (facts) => {
-        expect(JSON.stringify(readiness(facts, NOW_MS))).not.toMatch(/safe/i);
+        const said = [readiness(facts, NOW_MS), readinessTree(facts, NOW_MS)];
+        expect(JSON.stringify(said)).not.toMatch(/safe/i);
       }),
     );
   });

@@ -22,6 +22,7 @@ export interface Blocker extends Remark<BlockerCode> {
 export type BlockerCode =
   | 'RETIRED'
   | 'NOT_IN_HAND'
+  | 'MODEL_NOT_NAMED'
   | 'ELECTRICAL_HAZARD_OPEN'
   | 'BLOCKING_FINDING_OPEN'
   | 'HAZARD_NOT_CLEARED'
@@ -36,7 +37,8 @@ export type BlockerCode =
   | 'NO_FINAL_CHECK_NAMED'
   | 'FINAL_CHECK_MISSING'
   | 'FINAL_CHECK_FAILED'
-  | 'FINAL_CHECK_LAPSED';
+  | 'FINAL_CHECK_LAPSED'
+  | 'ACCESSORY_CHECKS_LAPSED';
 
 /** Something to know that does not stand in the way. */
 export type Caution = Remark<CautionCode>;

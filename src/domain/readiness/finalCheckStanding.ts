@@ -8,6 +8,8 @@ const DAY_MS = 24 * 60 * 60 * 1000;
 export interface CheckLapse {
   readonly procedureCode: string;
   readonly name: string;
+  /** Set where it is not a check of the rig's own: the role that nobody with good checks fills then. */
+  readonly roleName?: string;
   /** The check holds up to, not including, this instant. */
   readonly lapsesAtMs: number;
 }

@@ -21,6 +21,14 @@ export function itemBlockers(item: ItemFacts): Blocker[] {
       wouldBeMetBy: `Record where “${item.name}” is once it is back.`,
     });
   }
+  if (item.identity?.modelName === null) {
+    blockers.push({
+      ...subject,
+      code: 'MODEL_NOT_NAMED',
+      message: `No model is named for “${item.name}”, so nothing says what it must have.`,
+      wouldBeMetBy: `Name the model of “${item.name}”.`,
+    });
+  }
   const findings = item.findings.filter(
     (finding) => finding.isOpen && (finding.isBlocking || finding.isElectricalHazard),
   );

@@ -1,6 +1,6 @@
 import type { Basis } from '../basis.js';
 import type { Blocker, Caution } from './blocker.js';
-import type { CheckLapse } from './finalCheckStanding.js';
+import { lapsedBlocker } from './lapsedBlocker.js';
 import { levelAt } from './levelAt.js';
 import type { ReadinessLevel } from './readinessLevel.js';
 import type { ReadinessStanding } from './readinessStanding.js';
@@ -31,16 +31,5 @@ export function readinessAt(standing: ReadinessStanding, nowMs: number): Readine
         'Every recorded condition is judged and the worst decides; of each final check the latest counts, for its days of validity.',
       asOfMs: nowMs,
     },
-  };
-}
-
-function lapsedBlocker(lapse: CheckLapse): Blocker {
-  return {
-    code: 'FINAL_CHECK_LAPSED',
-    level: 'CHECKS_DUE',
-    message: `The final check “${lapse.name}” lapsed on ${new Date(lapse.lapsesAtMs).toISOString()}.`,
-    subjectKind: 'PROCEDURE',
-    subjectId: lapse.procedureCode,
-    wouldBeMetBy: `Make the final check “${lapse.name}” again and record it as passed.`,
   };
 }

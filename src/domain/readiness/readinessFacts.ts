@@ -1,5 +1,7 @@
 import type { PositionState } from '../completeness/positionCheck.js';
+import type { PositionStanding } from '../completeness/positionStanding.js';
 import type { ComponentState } from '../condition/componentState.js';
+import type { JudgedReading } from '../condition/judgedReading.js';
 
 /** Everything a readiness answer rests on, as recorded at the moment that is asked about. */
 export interface ReadinessFacts {
@@ -25,11 +27,26 @@ export interface ItemFacts {
   readonly findings: readonly FindingFacts[];
   readonly hazards: readonly HazardFacts[];
   readonly components: readonly ComponentFacts[];
+  /** What is known of which one it is; left out where that is not asked, as of an accessory. */
+  readonly identity?: IdentityFacts;
+  /** The latest look over it; null or left out when none is recorded. */
+  readonly lastInspection?: { readonly inspectionId: string; readonly atMs: number } | null;
+}
+
+export interface IdentityFacts {
+  /** null: nothing says what it should have, or on which bands it works. */
+  readonly modelName: string | null;
+  readonly serialNumber: string | null;
 }
 
 export interface AccessoryFacts extends ItemFacts {
   /** The accessory whose case or chassis it sits in; null when it stands by itself. */
   readonly housedInId: string | null;
+  /** The positions of its model's fit-out; left out or empty when it has none. */
+  readonly positions?: readonly PositionFacts[];
+  /** Final checks named for it; left out or empty when there are none, and then none is asked. */
+  readonly procedures?: readonly ProcedureFacts[];
+  readonly finalChecks?: readonly FinalCheckFacts[];
 }
 
 export interface FindingFacts {
@@ -39,6 +56,9 @@ export interface FindingFacts {
   readonly isBlocking: boolean;
   /** An electrical danger, such as a chassis at mains potential: nothing may be connected. */
   readonly isElectricalHazard: boolean;
+  readonly seenAtMs?: number;
+  /** null while nothing has been decided. */
+  readonly settledAtMs?: number | null;
 }
 
 export interface HazardFacts {
@@ -51,6 +71,10 @@ export interface HazardFacts {
   readonly clearedByCheck: string | null;
   /** Belongs to the design and stays, such as a high plate voltage: a caution, never a blocker. */
   readonly isByDesign: boolean;
+  readonly raisedAtMs?: number;
+  readonly clearedAtMs?: number | null;
+  /** The check as it was done, in words; null while it is not cleared. */
+  readonly checkDone?: string | null;
 }
 
 export interface ComponentFacts {
@@ -58,9 +82,16 @@ export interface ComponentFacts {
   readonly name: string;
   readonly isInRequiredPosition: boolean;
   readonly state: ComponentState;
+  /** The position that it sits in. */
+  readonly positionKey?: string;
+  readonly fittedAtMs?: number;
+  /** The readings that its state rests on. */
+  readonly readings?: readonly JudgedReading[];
 }
 
-export interface PositionFacts {
+export interface PositionFacts extends Partial<
+  Pick<PositionStanding, 'restsOn' | 'sinceMs' | 'checkId' | 'componentId'>
+> {
   readonly positionKey: string;
   readonly isRequired: boolean;
   readonly state: PositionState;

@@ -12,3 +12,8 @@ const WORST_FIRST = ['DO_NOT_CONNECT', 'NOT_READY', 'CHECKS_DUE', 'ON_AIR_READY'
 export function worstLevel(levels: readonly ReadinessLevel[]): ReadinessLevel {
   return WORST_FIRST.find((level) => levels.includes(level)) ?? 'ON_AIR_READY';
 }
+
+/** The best of several levels; DO_NOT_CONNECT when there is none. */
+export function bestLevel(levels: readonly ReadinessLevel[]): ReadinessLevel {
+  return WORST_FIRST.findLast((level) => levels.includes(level)) ?? 'DO_NOT_CONNECT';
+}

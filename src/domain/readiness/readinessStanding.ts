@@ -42,12 +42,13 @@ export function readinessStanding(facts: ReadinessFacts): ReadinessStanding {
     ...roles.flatMap((role) => role.blockers),
     ...checks.blockers,
   ];
+  const lapses = [...checks.lapses, ...roles.flatMap(({ lapse }) => lapse ?? [])];
   return {
     level: worstLevel(blockers.map((blocker) => blocker.level)),
     blockers,
     cautions: [...itemCautions(rig, positions), ...roles.flatMap((role) => role.cautions)],
-    lapses: checks.lapses,
-    checksValidUntilMs: checks.lapses.reduce<number | null>(
+    lapses,
+    checksValidUntilMs: lapses.reduce<number | null>(
       (first, { lapsesAtMs }) => (first === null ? lapsesAtMs : Math.min(first, lapsesAtMs)),
       null,
     ),

@@ -1,4 +1,5 @@
 import type { Blocker, Caution } from './blocker.js';
+import type { CheckLapse } from './finalCheckStanding.js';
 import { designCautions } from './itemCautions.js';
 import type { AccessoryFacts, RoleFacts } from './readinessFacts.js';
 import { serviceability, type Serviceability } from './serviceability.js';
@@ -9,6 +10,8 @@ export interface RoleStanding {
   readonly servedByIds: readonly string[];
   readonly blockers: readonly Blocker[];
   readonly cautions: readonly Caution[];
+  /** When the last of those that can serve has a check lapse; null when one never will. */
+  readonly lapse: CheckLapse | null;
 }
 
 /**
@@ -25,7 +28,13 @@ export function roleStanding(
   const servedByIds = serving.map((candidate) => candidate.accessoryId);
   const { roleCode } = role;
   if (serving.length === 0) {
-    return { roleCode, servedByIds, blockers: [notServed(role, failing)], cautions: [] };
+    return {
+      roleCode,
+      servedByIds,
+      blockers: [notServed(role, failing)],
+      cautions: [],
+      lapse: null,
+    };
   }
   const cautions = [
     ...failing.map((candidate) => doNotUse(role, candidate, accessories)),
@@ -34,7 +43,22 @@ export function roleStanding(
       return accessory === undefined ? [] : designCautions(accessory);
     }),
   ];
-  return { roleCode, servedByIds, blockers: [], cautions };
+  return { roleCode, servedByIds, blockers: [], cautions, lapse: lastLapse(role, serving) };
+}
+
+/** A role is served as long as one candidate has every check in date. */
+function lastLapse(role: RoleFacts, serving: readonly Serviceability[]): CheckLapse | null {
+  let last: CheckLapse | null = null;
+  for (const { lapses } of serving) {
+    const [first, ...others] = lapses;
+    if (first === undefined) return null;
+    const soonest = others.reduce(
+      (held, lapse) => (lapse.lapsesAtMs < held.lapsesAtMs ? lapse : held),
+      first,
+    );
+    if (last === null || soonest.lapsesAtMs > last.lapsesAtMs) last = soonest;
+  }
+  return last && { ...last, procedureCode: role.roleCode, roleName: role.roleName };
 }
 
 function notServed(role: RoleFacts, failing: readonly Serviceability[]): Blocker {

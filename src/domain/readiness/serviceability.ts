@@ -1,6 +1,8 @@
 import type { Blocker } from './blocker.js';
 import { componentBlockers } from './componentBlockers.js';
+import { finalCheckStanding, type CheckLapse } from './finalCheckStanding.js';
 import { itemBlockers } from './itemBlockers.js';
+import { positionBlockers } from './positionBlockers.js';
 import type { AccessoryFacts } from './readinessFacts.js';
 
 export interface Serviceability {
@@ -10,11 +12,14 @@ export interface Serviceability {
   readonly carriesHazard: boolean;
   /** Why it cannot serve; empty when it can. */
   readonly reasons: readonly Blocker[];
+  /** Its passed final checks and those of its housing, that will lapse or have. */
+  readonly lapses: readonly CheckLapse[];
 }
 
 /**
  * Whether an accessory can serve a rig: not retired, in hand, no open blocking finding, no hazard
- * open or uncleared, no rejected or suspect component, and the same of whatever it is housed in.
+ * open or uncleared, no rejected or suspect component, no required position empty, no final check
+ * failed, and the same of whatever it is housed in. The clock is left out: see `lapses`.
  */
 export function serviceability(
   accessoryId: string,
@@ -31,19 +36,42 @@ function judge(
   const accessory = accessories.get(accessoryId);
   if (accessory === undefined) return result(accessoryId, [notRecorded(accessoryId)]);
   if (housedInside.includes(accessoryId)) return result(accessoryId, [inItself(accessory)]);
-  const reasons = [...itemBlockers(accessory), ...componentBlockers(accessory.components)];
+  const { reasons, lapses } = ownStanding(accessory);
   if (accessory.housedInId !== null) {
     const path = [...housedInside, accessoryId];
     const housing = judge(accessory.housedInId, accessories, path);
     const housingName = accessories.get(accessory.housedInId)?.name ?? accessory.housedInId;
     if (!housing.isServiceable) reasons.push(housingBlocker(accessory, housingName, housing));
+    lapses.push(...housing.lapses);
   }
-  return result(accessoryId, reasons);
+  return result(accessoryId, reasons, lapses);
 }
 
-function result(accessoryId: string, reasons: readonly Blocker[]): Serviceability {
+/** What stands against an accessory itself, leaving out its housing and the clock. */
+export function ownStanding(accessory: AccessoryFacts): {
+  reasons: Blocker[];
+  lapses: CheckLapse[];
+} {
+  const { itemId, procedures = [], finalChecks = [], positions = [] } = accessory;
+  // An accessory with no final check named may serve.
+  const checks =
+    procedures.length === 0 ? null : finalCheckStanding(itemId, procedures, finalChecks);
+  const reasons = [
+    ...itemBlockers(accessory),
+    ...componentBlockers(accessory.components),
+    ...positionBlockers(positions),
+    ...(checks?.blockers ?? []),
+  ];
+  return { reasons, lapses: [...(checks?.lapses ?? [])] };
+}
+
+function result(
+  accessoryId: string,
+  reasons: readonly Blocker[],
+  lapses: readonly CheckLapse[] = [],
+): Serviceability {
   const carriesHazard = reasons.some((reason) => reason.level === 'DO_NOT_CONNECT');
-  return { accessoryId, isServiceable: reasons.length === 0, carriesHazard, reasons };
+  return { accessoryId, isServiceable: reasons.length === 0, carriesHazard, reasons, lapses };
 }
 
 function housingBlocker(
@@ -63,7 +91,7 @@ function housingBlocker(
   };
 }
 
-function notRecorded(accessoryId: string): Blocker {
+export function notRecorded(accessoryId: string): Blocker {
   return {
     code: 'ACCESSORY_NOT_RECORDED',
     level: 'NOT_READY',
@@ -74,7 +102,7 @@ function notRecorded(accessoryId: string): Blocker {
   };
 }
 
-function inItself(accessory: AccessoryFacts): Blocker {
+export function inItself(accessory: AccessoryFacts): Blocker {
   return {
     code: 'HOUSED_IN_ITSELF',
     level: 'NOT_READY',

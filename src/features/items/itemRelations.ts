@@ -1,6 +1,7 @@
 import { attachmentRelationsOfItem } from '../attachments/attachment.reads.js';
 import { trendRelationsOfItem } from '../trends/trend.reads.js';
 import { readingRelationsOfItem } from '../readings/reading.reads.js';
+import { derivationRelationsOfItem } from '../readiness/derivation.reads.js';
 import { finalCheckRelationsOfItem } from '../readiness/finalCheck.reads.js';
 import { fittingRelationsOfItem } from '../parts/fitting.reads.js';
 import { inspectionRelationsOfItem } from '../inspections/inspection.reads.js';
@@ -32,6 +33,7 @@ export const itemRelations: Record<string, Relation> = {
   ...readingRelationsOfItem,
   ...trendRelationsOfItem,
   ...finalCheckRelationsOfItem,
+  ...derivationRelationsOfItem,
   ...projectRelationsOfItem,
   ...sessionRelationsOfItem,
   ...acquisitionRelationsOfItem,

@@ -9,15 +9,26 @@ import { readLimitsOfSubjects, type KeptLimit } from '../readings/limitsOfSubjec
 import { readComparisons } from '../trends/instrumentComparison.reads.js';
 import { subjectTrends, trendReadingColumns, type TrendReading } from '../trends/subjectTrends.js';
 
-/** How components stand by their readings, in four statements; every one asked for has an entry. */
+/** A component's state, with the readings that say so. */
+export interface ComponentStandingFacts extends ComponentStanding {
+  readonly readings: readonly JudgedReading[];
+}
+
+/**
+ * How components stand by their readings, in four statements; every one asked for has an entry.
+ * @param at only readings taken by then count; left out: all.
+ */
 export async function readComponentStandings(
   source: RowSource,
   componentIds: readonly string[],
-): Promise<Map<string, ComponentStanding>> {
+  at?: string,
+): Promise<Map<string, ComponentStandingFacts>> {
   const readings = await source.rows<ReadingRow>(
     `SELECT ${trendReadingColumns}, reading.component_id AS "componentId"
-     FROM reading WHERE ${source.dialect.isAnyOf('reading.component_id')}`,
-    [listParameter(componentIds)],
+     FROM reading WHERE ${source.dialect.isAnyOf('reading.component_id')}${
+       at === undefined ? '' : ' AND reading.taken_at <= ?'
+     }`,
+    [listParameter(componentIds), ...(at === undefined ? [] : [at])],
   );
   const measured = [...new Set(readings.map((reading) => reading.componentId))];
   const limits = await readLimitsOfSubjects(source, measured, []);
@@ -30,13 +41,10 @@ export async function readComponentStandings(
       const nearing = subjectTrends(own, held, comparisons)
         .filter(({ trend }) => trend.kind !== 'TOO_FEW' && trend.isLimitNear)
         .map(({ series }) => series.points.map(({ readingId }) => readingId));
-      return [
-        id,
-        componentState(
-          own.map((reading) => judged(reading, held)),
-          nearing,
-        ),
-      ];
+      const all = own.map((reading) => judged(reading, held));
+      const standing = componentState(all, nearing);
+      const says = new Set(standing.readingIds);
+      return [id, { ...standing, readings: all.filter(({ readingId }) => says.has(readingId)) }];
     }),
   );
 }

@@ -11,18 +11,24 @@ export interface RecordedFinalChecks {
   readonly finalChecks: readonly FinalCheckFacts[];
 }
 
-/** The final checks of many items in one statement; an item without any has no entry. */
+/**
+ * The final checks of many items in one statement; an item without any has no entry.
+ * @param at only checks made by then; left out: all.
+ */
 export async function readFinalChecks(
   { rows, dialect }: RowSource,
   itemIds: readonly string[],
+  at?: string,
 ): Promise<Map<string, RecordedFinalChecks>> {
   const found = await rows<CheckRow>(
     `SELECT final_check.id AS "id", final_check.item_id AS "itemId",
        final_check.procedure AS "procedure", final_check.checked_at AS "checkedAt",
        final_check.is_passed AS "isPassed", final_check.valid_days AS "validDays"
-     FROM final_check WHERE ${dialect.isAnyOf('final_check.item_id')}
+     FROM final_check WHERE ${dialect.isAnyOf('final_check.item_id')}${
+       at === undefined ? '' : ' AND final_check.checked_at <= ?'
+     }
      ORDER BY final_check.checked_at, final_check.id`,
-    [listParameter(itemIds)],
+    [listParameter(itemIds), ...(at === undefined ? [] : [at])],
   );
   const byItem = groupedBy(found, (row) => row.itemId);
   return new Map([...byItem].map(([itemId, checks]) => [itemId, recorded(checks)]));

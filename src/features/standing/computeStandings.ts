@@ -83,7 +83,7 @@ function standingOf(
       remaining: work.remaining,
       completeness,
       cost: costStanding(cost, nowMs),
-      readiness: readinessStanding(readinessFactsOf(item, positions, records)),
+      readiness: readinessStanding(readinessFactsOf(item, positions, records, nowMs)),
       projects: projectStandings(
         {
           projectIds: records.projects.get(item.id)?.map(({ id }) => id) ?? [],

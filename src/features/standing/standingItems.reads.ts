@@ -9,19 +9,24 @@ export interface StandingItem {
   inventoryNumber: string;
   name: string | null;
   model: string | null;
+  serialNumber: string | null;
   housedInId: string | null;
   retiredAt: string | null;
+  /** It came into the collection only after the moment asked about. */
+  isYetToCome?: boolean;
 }
 
 /** An accessory that serves a rig now. */
 export interface ServiceNow {
+  id: string;
+  startedAt: string;
   rigId: string;
   accessoryId: string;
   role: AccessoryRole;
 }
 
-const columns = `item.id AS "id", item.kind AS "kind", item.inventory_number AS "inventoryNumber",
-  item.name AS "name", model.designation AS "model", item.housed_in_id AS "housedInId",
+export const standingItemColumns = `item.id AS "id", item.kind AS "kind", item.inventory_number AS "inventoryNumber",
+  item.name AS "name", item.serial_number AS "serialNumber", model.designation AS "model", item.housed_in_id AS "housedInId",
   item.retired_at AS "retiredAt"`;
 
 /** Some items, the accessories that serve them, and everything that any of these is housed in. */
@@ -38,17 +43,27 @@ export function readStandingItems(
        UNION SELECT item.housed_in_id FROM item JOIN near ON item.id = near.id
          WHERE item.housed_in_id IS NOT NULL
      )
-     SELECT ${columns} FROM item JOIN near ON near.id = item.id
+     SELECT ${standingItemColumns} FROM item JOIN near ON near.id = item.id
      LEFT JOIN model ON model.id = item.model_id ORDER BY item.id`,
     [ids, ids],
   );
 }
 
-export const readServices = ({ rows, dialect }: RowSource, rigIds: readonly string[]) =>
+/** @param at those that served at an instant; left out: that serve now. */
+export const readServices = (
+  { rows, dialect }: RowSource,
+  rigIds: readonly string[],
+  at?: string,
+) =>
   rows<ServiceNow>(
-    `SELECT rig_id AS "rigId", accessory_id AS "accessoryId", role AS "role" FROM item_service
-     WHERE ended_at IS NULL AND ${dialect.isAnyOf('rig_id')} ORDER BY id`,
-    [listParameter(rigIds)],
+    `SELECT id AS "id", rig_id AS "rigId", accessory_id AS "accessoryId", role AS "role",
+       started_at AS "startedAt" FROM item_service
+     WHERE ${dialect.isAnyOf('rig_id')} AND ${
+       at === undefined
+         ? 'ended_at IS NULL'
+         : 'started_at <= ? AND (ended_at IS NULL OR ended_at > ?)'
+     } ORDER BY id`,
+    [listParameter(rigIds), ...(at === undefined ? [] : [at, at])],
   );
 
 /** Accessory roles that the models of some rigs cannot work without. */

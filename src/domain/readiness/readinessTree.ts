@@ -1,0 +1,33 @@
+import { checkConditions } from './checkConditions.js';
+import { allOf, type Condition } from './condition.js';
+import { itemConditions } from './itemConditions.js';
+import type { ReadinessFacts } from './readinessFacts.js';
+import { roleCondition } from './roleCondition.js';
+
+/**
+ * Readiness as a derivation: every condition that was judged, met or not, with what it rests on.
+ * Its level is that of `readiness(facts, nowMs)`.
+ */
+export function readinessTree(facts: ReadinessFacts, nowMs: number): Condition {
+  const { rig, positions, requiredRoles, procedures, finalChecks } = facts;
+  const about = { itemId: rig.itemId, subjectKind: 'ITEM', subjectId: rig.itemId } as const;
+  const isAccessory = facts.mayLackFinalChecks === true;
+  const accessories = new Map(facts.accessories.map((one) => [one.itemId, one]));
+  const required = rig.components.filter(({ isInRequiredPosition }) => isInRequiredPosition);
+  const children = itemConditions(rig, positions, required);
+  if (requiredRoles.length > 0) {
+    children.push(
+      allOf(
+        { ...about, code: 'ROLES_SERVED' },
+        'Every accessory that it needs must be able to serve.',
+        requiredRoles.map((role) => roleCondition(role, accessories, rig.itemId, nowMs)),
+      ),
+    );
+  }
+  if (!isAccessory || procedures.length > 0) {
+    children.push(checkConditions(rig.itemId, procedures, finalChecks, nowMs));
+  }
+  return isAccessory
+    ? allOf({ ...about, code: 'ACCESSORY_READY' }, `“${rig.name}” may serve.`, children)
+    : allOf({ ...about, code: 'ON_AIR' }, `“${rig.name}” may go on the air.`, children);
+}
