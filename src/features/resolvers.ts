@@ -59,9 +59,13 @@ import {
   WorkSessionResolver,
 } from './work/workSession.resolver.js';
 import { BandsResolver } from './reference/bands.resolver.js';
+import { ValueCodesResolver } from './reference/valueCodes.resolver.js';
+import { TubeReferenceResolver } from './reference/tubeReference.resolver.js';
 
 /** Everything that can be asked and done. */
 export const resolvers = [
+  TubeReferenceResolver,
+  ValueCodesResolver,
   BandsResolver,
   InspectionResolver,
   FitOutCheckResolver,
