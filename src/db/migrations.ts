@@ -10,6 +10,7 @@ import { TextFunctions1764200000100 } from '../../migrations/1764200000100-text-
 import { ChangeEvents1764200000300 } from '../../migrations/1764200000300-change-events.js';
 import { Attachments1764200000700 } from '../../migrations/1764200000700-attachments.js';
 import { ObjectIdentity1764200000600 } from '../../migrations/1764200000600-object-identity.js';
+import { SubstitutesAndPrices1764200000400 } from '../../migrations/1764200000400-substitutes-and-prices.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -25,4 +26,5 @@ export const migrations = [
   Stock1764200000500,
   ComparisonsAndSets1764200000510,
   ObjectIdentity1764200000600,
+  SubstitutesAndPrices1764200000400,
 ];

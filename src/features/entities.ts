@@ -45,6 +45,8 @@ import { TaskPredecessorEntity } from './tasks/taskPredecessor.entity.js';
 import { TaskStepEntity } from './tasks/taskStep.entity.js';
 import { WorkBreakEntity } from './work/workBreak.entity.js';
 import { WorkSessionEntity } from './work/workSession.entity.js';
+import { PriceNoteEntity } from './prices/priceNote.entity.js';
+import { SubstitutionEntity } from './substitution/substitution.entity.js';
 
 /**
  * Every table that holds what a person recorded, in an order in which each refers only to those
@@ -60,6 +62,8 @@ export const recordEntities = [
   ModelRoleEntity,
   FitOutPositionEntity,
   LimitEntity,
+  SubstitutionEntity,
+  PriceNoteEntity,
   ItemEntity,
   ItemIdentityEntity,
   ServiceEntity,

@@ -40,12 +40,17 @@ import { projectReads } from './projects/project.reads.js';
 import { taskReads, taskStepReads } from './tasks/task.reads.js';
 import { sessionOverlapReads } from './work/sessionOverlaps.reads.js';
 import { workBreakReads, workSessionReads } from './work/workSession.reads.js';
+import { priceNoteReads } from './prices/price.reads.js';
+import { substituteReads, substitutionReads } from './substitution/substitutes.reads.js';
 
 /** How each type of the schema is read. */
 const everyType: readonly TypeReads[] = [
   attachmentReads,
   storedFileReads,
   ...shackReads,
+  priceNoteReads,
+  substitutionReads,
+  substituteReads,
   inspectionReads,
   fitOutCheckReads,
   fitOutStandingReads,

@@ -104,6 +104,29 @@ export const resolvers = [
   LeftOutRigResolver,
   NextStepsResolver,
   NextStepResolver,
+import { ValueCodesResolver } from './reference/valueCodes.resolver.js';
+import { TubeReferenceResolver } from './reference/tubeReference.resolver.js';
+import {
+  PriceNoteResolver,
+  PricesOfModelResolver,
+  PricesOfPartTypeResolver,
+} from './prices/price.resolver.js';
+import {
+  SubstituteResolver,
+  SubstitutesOfPartTypeResolver,
+  SubstitutionResolver,
+} from './substitution/substitution.resolver.js';
+
+/** Everything that can be asked and done. */
+export const resolvers = [
+  SubstituteResolver,
+  SubstitutesOfPartTypeResolver,
+  SubstitutionResolver,
+  PriceNoteResolver,
+  PricesOfModelResolver,
+  PricesOfPartTypeResolver,
+  TubeReferenceResolver,
+  ValueCodesResolver,
   BandsResolver,
   AttachmentsOfRecordResolver,
   CoverPictureResolver,

@@ -3,6 +3,7 @@ import { list, one } from '../../api/kit/relations.js';
 import { selectColumns } from '../../api/kit/selectColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import { itemColumns } from '../items/itemColumns.js';
+import { priceRelationsOfModel } from '../prices/price.reads.js';
 import { limitsOf } from '../readings/limit.reads.js';
 
 const columns = selectColumns('model', [
@@ -52,6 +53,7 @@ export const modelReads = tableReads('Model', 'model', columns, {
     direction: 'ASC',
   }),
   limits: limitsOf('model_id'),
+  ...priceRelationsOfModel,
   items: childPages('Item', {
     table: 'item',
     columns: itemColumns,

@@ -1,6 +1,8 @@
 import { selectColumns } from '../../api/kit/selectColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
+import { priceRelationsOfPartType } from '../prices/price.reads.js';
+import { substituteRelationsOfPartType } from '../substitution/substitutes.reads.js';
 import { limitsOf } from '../readings/limit.reads.js';
 
 const columns = selectColumns('part_type', [
@@ -24,4 +26,6 @@ const ratings: Relation = (_context, parents) =>
 export const partTypeReads = tableReads('PartType', 'part_type', columns, {
   ratings,
   limits: limitsOf('part_type_id'),
+  ...priceRelationsOfPartType,
+  ...substituteRelationsOfPartType,
 });
