@@ -5,6 +5,7 @@ import { WorkAndMoney1764000000004 } from '../../migrations/1764000000004-work-a
 import { HistoryAndStanding1764000000005 } from '../../migrations/1764000000005-history-and-standing.js';
 import { Search1764000000006 } from '../../migrations/1764000000006-search.js';
 import { TextFunctions1764200000100 } from '../../migrations/1764200000100-text-functions.js';
+import { PlansAndForecasts1764200000200 } from '../../migrations/1764200000200-plans-and-forecasts.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -15,4 +16,5 @@ export const migrations = [
   HistoryAndStanding1764000000005,
   Search1764000000006,
   TextFunctions1764200000100,
+  PlansAndForecasts1764200000200,
 ];

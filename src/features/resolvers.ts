@@ -1,3 +1,33 @@
+import { AwayResolver, PaceResolver } from './pace/pace.resolver.js';
+import {
+  BaselineResolver,
+  BaselineTaskResolver,
+  BaselinesOfProjectResolver,
+} from './baselines/baseline.resolver.js';
+import {
+  CalibrationOfCollectionResolver,
+  CalibrationResolver,
+  EstimateEvidenceResolver,
+} from './calibration/calibration.resolver.js';
+import {
+  EarnedValueOfProjectResolver,
+  EarnedValueResolver,
+  PlanBridgeResolver,
+  PlanChangeResolver,
+} from './earnedValue/earnedValue.resolver.js';
+import {
+  ForecastOfProjectResolver,
+  ProjectForecastResolver,
+  ProjectPlanResolver,
+  TaskForecastResolver,
+  TornadoBarResolver,
+} from './forecast/projectForecast.resolver.js';
+import { RemainingOfTaskResolver } from './forecast/taskRemaining.resolver.js';
+import {
+  QueuedProjectResolver,
+  QueueEffectResolver,
+  WorkQueueResolver,
+} from './forecast/workQueue.resolver.js';
 import { ItemReadingsResolver, ReadingResolver } from './readings/reading.resolver.js';
 import { FinalCheckResolver, ItemFinalChecksResolver } from './readiness/finalCheck.resolver.js';
 import { FittingResolver, ItemComponentsResolver } from './parts/fitting.resolver.js';
@@ -124,4 +154,25 @@ export const resolvers = [
   RigServicesResolver,
   ServiceResolver,
   PlaceResolver,
+  AwayResolver,
+  PaceResolver,
+  BaselineResolver,
+  BaselineTaskResolver,
+  BaselinesOfProjectResolver,
+  CalibrationOfCollectionResolver,
+  CalibrationResolver,
+  EstimateEvidenceResolver,
+  EarnedValueOfProjectResolver,
+  EarnedValueResolver,
+  PlanBridgeResolver,
+  PlanChangeResolver,
+  ForecastOfProjectResolver,
+  ProjectForecastResolver,
+  ProjectPlanResolver,
+  TaskForecastResolver,
+  TornadoBarResolver,
+  RemainingOfTaskResolver,
+  QueuedProjectResolver,
+  QueueEffectResolver,
+  WorkQueueResolver,
 ] as const;

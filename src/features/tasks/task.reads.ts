@@ -4,6 +4,7 @@ import { selectColumns } from '../../api/kit/selectColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation, Row } from '../../api/kit/typeReads.js';
 import { listParameter } from '../../db/dialect.js';
+import { forecastRelationsOfTask } from '../forecast/taskRemaining.reads.js';
 import { sessionRelationsOfTask } from '../work/workSession.reads.js';
 
 const names = [
@@ -17,6 +18,7 @@ const names = [
   'optimisticMinutes',
   'likelyMinutes',
   'pessimisticMinutes',
+  'estimateDistribution',
   'percentComplete',
   'percentEvidence',
   'hazardKinds',
@@ -70,6 +72,7 @@ export const taskReads = tableReads('Task', 'task', columns, {
   successors: linked('predecessor_id', 'task_id'),
   isReady,
   ...sessionRelationsOfTask,
+  ...forecastRelationsOfTask,
 });
 
 export const taskStepReads = tableReads('TaskStep', 'task_step', stepColumns);
