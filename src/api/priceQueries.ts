@@ -7,7 +7,11 @@ import {
   type DocumentNode,
   type GraphQLSchema,
 } from 'graphql';
-import { getComplexity, type ComplexityEstimator } from 'graphql-query-complexity';
+import {
+  fieldExtensionsEstimator,
+  getComplexity,
+  type ComplexityEstimator,
+} from 'graphql-query-complexity';
 import type { ApiContext } from './kit/apiContext.js';
 import { defaultPageSize } from './kit/pageArgs.js';
 
@@ -47,7 +51,8 @@ export function refuseTooDear(
   const price = getComplexity({
     schema,
     query,
-    estimators: [byLength],
+    // What a field says of itself goes first: some are far dearer than they look.
+    estimators: [fieldExtensionsEstimator(), byLength],
     ...(variables && { variables }),
     ...(operationName && { operationName }),
   });

@@ -29,8 +29,9 @@ export const LocalDateColumn = (options: Optional = {}): PropertyDecorator =>
   Column({ type: 'varchar', length: 10, ...options });
 
 /** A short word or name; words from a list are checked by the API, not by the engine. */
-export const WordColumn = (options: Optional & { length?: number } = {}): PropertyDecorator =>
-  Column({ type: 'varchar', length: 200, ...options });
+export const WordColumn = (
+  options: Optional & { length?: number; default?: string } = {},
+): PropertyDecorator => Column({ type: 'varchar', length: 200, ...options });
 
 /** Running text, or an exact decimal kept as the person wrote it. */
 export const TextColumn = (options: Optional = {}): PropertyDecorator =>

@@ -11,6 +11,7 @@ import { ChangeEvents1764200000300 } from '../../migrations/1764200000300-change
 import { Attachments1764200000700 } from '../../migrations/1764200000700-attachments.js';
 import { ObjectIdentity1764200000600 } from '../../migrations/1764200000600-object-identity.js';
 import { SubstitutesAndPrices1764200000400 } from '../../migrations/1764200000400-substitutes-and-prices.js';
+import { PlansAndForecasts1764200000200 } from '../../migrations/1764200000200-plans-and-forecasts.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -27,4 +28,5 @@ export const migrations = [
   ComparisonsAndSets1764200000510,
   ObjectIdentity1764200000600,
   SubstitutesAndPrices1764200000400,
+  PlansAndForecasts1764200000200,
 ];

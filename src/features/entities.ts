@@ -25,6 +25,10 @@ import { PartTypeEntity } from './parts/partType.entity.js';
 import { MoveEntity } from './places/move.entity.js';
 import { PlaceEntity } from './places/place.entity.js';
 import { ProjectEntity } from './projects/project.entity.js';
+import { BaselineEntity } from './baselines/baseline.entity.js';
+import { BaselineTaskEntity } from './baselines/baselineTask.entity.js';
+import { ProjectPlanEntity } from './forecast/projectPlan.entity.js';
+import { AwayEntity } from './pace/away.entity.js';
 import { ClaimEntity } from './provenance/claim.entity.js';
 import { ProvenanceEventEntity } from './provenance/provenanceEvent.entity.js';
 import { FinalCheckEntity } from './readiness/finalCheck.entity.js';
@@ -92,6 +96,10 @@ export const recordEntities = [
   StockLotEntity,
   StockReservationEntity,
   StockDrawEntity,
+  ProjectPlanEntity,
+  BaselineEntity,
+  BaselineTaskEntity,
+  AwayEntity,
   WorkSessionEntity,
   WorkBreakEntity,
   ExpenseEntity,

@@ -1,4 +1,11 @@
 import { shackReads } from './shack/shack.reads.js';
+import { awayReads, paceReads } from './pace/pace.reads.js';
+import { baselineReads, baselineTaskReads } from './baselines/baseline.reads.js';
+import { calibrationReads } from './calibration/calibration.reads.js';
+import { earnedValueReads } from './earnedValue/earnedValue.reads.js';
+import { forecastReads } from './forecast/projectForecast.reads.js';
+import { projectPlanReads } from './forecast/projectPlan.reads.js';
+import { workQueueReads } from './forecast/workQueue.reads.js';
 import { readingReads } from './readings/reading.reads.js';
 import { finalCheckReads } from './readiness/finalCheck.reads.js';
 import { fittingReads } from './parts/fitting.reads.js';
@@ -68,6 +75,15 @@ const everyType: readonly TypeReads[] = [
   workBreakReads,
   sessionOverlapReads,
 
+  awayReads,
+  paceReads,
+  baselineReads,
+  baselineTaskReads,
+  ...calibrationReads,
+  ...earnedValueReads,
+  ...forecastReads,
+  projectPlanReads,
+  ...workQueueReads,
   ...itemReads,
   acquisitionReads,
   extraCostReads,

@@ -11,6 +11,36 @@ import {
   ServedRigResolver,
   ShackResolver,
 } from './shack/shack.resolver.js';
+import { AwayResolver, PaceResolver } from './pace/pace.resolver.js';
+import {
+  BaselineResolver,
+  BaselineTaskResolver,
+  BaselinesOfProjectResolver,
+} from './baselines/baseline.resolver.js';
+import {
+  CalibrationOfCollectionResolver,
+  CalibrationResolver,
+  EstimateEvidenceResolver,
+} from './calibration/calibration.resolver.js';
+import {
+  EarnedValueOfProjectResolver,
+  EarnedValueResolver,
+  PlanBridgeResolver,
+  PlanChangeResolver,
+} from './earnedValue/earnedValue.resolver.js';
+import {
+  ForecastOfProjectResolver,
+  ProjectForecastResolver,
+  ProjectPlanResolver,
+  TaskForecastResolver,
+  TornadoBarResolver,
+} from './forecast/projectForecast.resolver.js';
+import { RemainingOfTaskResolver } from './forecast/taskRemaining.resolver.js';
+import {
+  QueuedProjectResolver,
+  QueueEffectResolver,
+  WorkQueueResolver,
+} from './forecast/workQueue.resolver.js';
 import { ItemReadingsResolver, ReadingResolver } from './readings/reading.resolver.js';
 import { ItemDerivationResolver } from './readiness/derivation.resolver.js';
 import { FinalCheckResolver, ItemFinalChecksResolver } from './readiness/finalCheck.resolver.js';
@@ -95,15 +125,6 @@ import {
 } from './work/workSession.resolver.js';
 import { BandsResolver } from './reference/bands.resolver.js';
 import { TimerSubscriptionResolver } from './work/timer.subscription.js';
-
-/** Everything that can be asked and done. */
-export const resolvers = [
-  ShackResolver,
-  ServedRigResolver,
-  RoleFilledResolver,
-  LeftOutRigResolver,
-  NextStepsResolver,
-  NextStepResolver,
 import { ValueCodesResolver } from './reference/valueCodes.resolver.js';
 import { TubeReferenceResolver } from './reference/tubeReference.resolver.js';
 import {
@@ -119,6 +140,12 @@ import {
 
 /** Everything that can be asked and done. */
 export const resolvers = [
+  ShackResolver,
+  ServedRigResolver,
+  RoleFilledResolver,
+  LeftOutRigResolver,
+  NextStepsResolver,
+  NextStepResolver,
   SubstituteResolver,
   SubstitutesOfPartTypeResolver,
   SubstitutionResolver,
@@ -211,4 +238,25 @@ export const resolvers = [
   ReservationsOfTaskResolver,
   DrawsOfFittingResolver,
   StockMutationsResolver,
+  AwayResolver,
+  PaceResolver,
+  BaselineResolver,
+  BaselineTaskResolver,
+  BaselinesOfProjectResolver,
+  CalibrationOfCollectionResolver,
+  CalibrationResolver,
+  EstimateEvidenceResolver,
+  EarnedValueOfProjectResolver,
+  EarnedValueResolver,
+  PlanBridgeResolver,
+  PlanChangeResolver,
+  ForecastOfProjectResolver,
+  ProjectForecastResolver,
+  ProjectPlanResolver,
+  TaskForecastResolver,
+  TornadoBarResolver,
+  RemainingOfTaskResolver,
+  QueuedProjectResolver,
+  QueueEffectResolver,
+  WorkQueueResolver,
 ] as const;

@@ -12,7 +12,9 @@ export type EstimateProblemCode =
 const MOST_HOURS = 10_000;
 
 /** Everything that is wrong with an estimate as entered; empty when nothing is. */
-export function estimateProblems(estimate: ThreePointEstimate): Problem<EstimateProblemCode>[] {
+export function estimateProblems(
+  estimate: Omit<ThreePointEstimate, 'distribution'>,
+): Problem<EstimateProblemCode>[] {
   const problems: Problem<EstimateProblemCode>[] = [];
   const add = (code: EstimateProblemCode, field: string, message: string) =>
     problems.push({ code, message, path: [field], severity: 'ERROR' });

@@ -2,6 +2,10 @@ import { list, one } from '../../api/kit/relations.js';
 import { selectColumns } from '../../api/kit/selectColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
+import { baselineRelationsOfProject } from '../baselines/baseline.reads.js';
+import { earnedValueRelationsOfProject } from '../earnedValue/earnedValue.reads.js';
+import { forecastRelationsOfProject } from '../forecast/projectForecast.reads.js';
+import { planRelationsOfProject } from '../forecast/projectPlan.reads.js';
 import { standingRelationsOfProject } from '../standing/standingRelations.js';
 import { taskRelationsOfProject } from '../tasks/task.reads.js';
 
@@ -26,6 +30,10 @@ export const projectReads = tableReads('Project', 'project', columns, {
   item: one('Item', 'itemId'),
   ...taskRelationsOfProject,
   ...standingRelationsOfProject,
+  ...forecastRelationsOfProject,
+  ...planRelationsOfProject,
+  ...baselineRelationsOfProject,
+  ...earnedValueRelationsOfProject,
 });
 
 /** What projects add to an item. */

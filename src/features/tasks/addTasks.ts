@@ -69,6 +69,7 @@ const readTask = (check: Checklist, task: NewTaskInput, path: string[]) => ({
   title: check.words(task.title, [...path, 'title']),
   kind: task.kind,
   status: 'NOT_STARTED' as const,
+  estimateDistribution: 'PERT_BETA' as const,
   ...readEstimate(check, task.estimate, [...path, 'estimate']),
   earningRule: task.rule,
   percentComplete: null,

@@ -1,3 +1,4 @@
+import { isGiven } from '../../api/kit/isGiven.js';
 import type { Checklist } from '../../db/checklist.js';
 import { estimateProblems } from '../../domain/estimates/estimateProblems.js';
 import { estimateOf } from './estimateOf.js';
@@ -14,5 +15,8 @@ export function readEstimate(check: Checklist, input: EstimateInput, path: strin
   // What is above zero as entered may be nothing in whole minutes.
   const problems = asEntered.length > 0 ? asEntered : estimateProblems(estimateOf(minutes));
   for (const problem of problems) check.refuse(problem.message, [...path, ...problem.path]);
-  return minutes;
+  return {
+    ...minutes,
+    ...(isGiven(input.distribution) && { estimateDistribution: input.distribution }),
+  };
 }

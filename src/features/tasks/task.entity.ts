@@ -10,6 +10,7 @@ import {
 import { KeptRow } from '../../db/keptRow.js';
 import type { HazardKind } from '../hazards/hazardKind.js';
 import type { EarningRuleKind } from './earningRuleKind.js';
+import type { EstimateDistribution } from './estimateDistribution.js';
 import type { TaskKind } from './taskKind.js';
 import type { TaskStatus } from './taskStatus.js';
 
@@ -39,6 +40,10 @@ export class TaskEntity extends KeptRow {
 
   @CountColumn()
   pessimisticMinutes!: number;
+
+  /** How the three points are read. */
+  @WordColumn({ length: 20, default: 'PERT_BETA' })
+  estimateDistribution!: EstimateDistribution;
 
   @WordColumn({ length: 30 })
   earningRule!: EarningRuleKind;

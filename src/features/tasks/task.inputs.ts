@@ -1,6 +1,7 @@
 import { Field, Float, ID, InputType, Int } from 'type-graphql';
 import { HazardKind } from '../hazards/hazardKind.js';
 import { EarningRuleKind } from './earningRuleKind.js';
+import { EstimateDistribution } from './estimateDistribution.js';
 import { TaskKind } from './taskKind.js';
 
 @InputType({ description: 'What a task may take from start to end, in hours.' })
@@ -13,6 +14,12 @@ export class EstimateInput {
 
   @Field(() => Float, { description: 'Hours, if little goes well; 10,000 at the most.' })
   pessimisticHours!: number;
+
+  @Field(() => EstimateDistribution, {
+    nullable: true,
+    description: 'How the three figures are read; left out: as before, PERT_BETA for a new task.',
+  })
+  distribution?: EstimateDistribution | null;
 }
 
 @InputType({ description: 'A weighted step of a task.' })

@@ -5,6 +5,7 @@ import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation, Row } from '../../api/kit/typeReads.js';
 import { listParameter } from '../../db/dialect.js';
 import { stockRelationsOfTask } from '../stock/stockReservation.reads.js';
+import { forecastRelationsOfTask } from '../forecast/taskRemaining.reads.js';
 import { sessionRelationsOfTask } from '../work/workSession.reads.js';
 
 const names = [
@@ -18,6 +19,7 @@ const names = [
   'optimisticMinutes',
   'likelyMinutes',
   'pessimisticMinutes',
+  'estimateDistribution',
   'percentComplete',
   'percentEvidence',
   'hazardKinds',
@@ -72,6 +74,7 @@ export const taskReads = tableReads('Task', 'task', columns, {
   isReady,
   ...sessionRelationsOfTask,
   ...stockRelationsOfTask,
+  ...forecastRelationsOfTask,
 });
 
 export const taskStepReads = tableReads('TaskStep', 'task_step', stepColumns);

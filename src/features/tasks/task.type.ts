@@ -3,6 +3,7 @@ import { Field, Float, Int, ObjectType } from 'type-graphql';
 import { connectionOf } from '../../api/kit/connectionOf.js';
 import { Node } from '../../api/kit/node.type.js';
 import { EarningRuleKind } from './earningRuleKind.js';
+import { EstimateDistribution } from './estimateDistribution.js';
 import { TaskKind } from './taskKind.js';
 import { TaskStatus } from './taskStatus.js';
 
@@ -19,6 +20,9 @@ export class TaskEstimate {
 
   @Field(() => Float, { description: 'Hours, if little goes well.' })
   pessimisticHours!: number;
+
+  @Field(() => EstimateDistribution, { description: 'How the three figures are read.' })
+  distribution!: EstimateDistribution;
 
   @Field(() => Float, {
     description:

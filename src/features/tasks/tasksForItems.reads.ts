@@ -6,6 +6,7 @@ import type { ThreePointEstimate } from '../../domain/estimates/threePointEstima
 import type { ProjectStatus } from '../projects/projectStatus.js';
 import { earningRuleOf } from './earningRuleOf.js';
 import type { EarningRuleKind } from './earningRuleKind.js';
+import type { EstimateDistribution } from './estimateDistribution.js';
 import { estimateOf } from './estimateOf.js';
 import type { TaskKind } from './taskKind.js';
 import type { TaskStatus } from './taskStatus.js';
@@ -38,6 +39,7 @@ interface TaskRow {
   optimisticMinutes: number;
   likelyMinutes: number;
   pessimisticMinutes: number;
+  estimateDistribution: EstimateDistribution;
   earningRule: EarningRuleKind;
   percentComplete: number | null;
   percentEvidence: string | null;
@@ -58,6 +60,7 @@ export async function readTasksForItems(
        project.status AS "projectStatus", task.title AS "title", task.kind AS "kind",
        task.status AS "state", task.optimistic_minutes AS "optimisticMinutes",
        task.likely_minutes AS "likelyMinutes", task.pessimistic_minutes AS "pessimisticMinutes",
+       task.estimate_distribution AS "estimateDistribution",
        task.earning_rule AS "earningRule", task.percent_complete AS "percentComplete",
        task.percent_evidence AS "percentEvidence"
      FROM task ${ofItems(dialect)} ORDER BY project.id, task.ordinal, task.id`,

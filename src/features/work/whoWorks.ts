@@ -12,8 +12,8 @@ export async function whoWorks(
   work: UnitOfWork,
   check: Checklist,
   personId: string | null | undefined,
+  path = ['personId'],
 ): Promise<PartyEntity | null> {
-  const path = ['personId'];
   const id =
     typeof personId === 'string'
       ? checkedRecordId(check, 'Party', personId, path)
