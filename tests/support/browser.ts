@@ -1,8 +1,8 @@
 import { existsSync } from 'node:fs';
 import { chromium, type Browser } from 'playwright-core';
 
-/** Debian's, when it is there; else the one that comes as a package. */
-const debians = '/usr/bin/chromium';
+/** The system's (Debian's package), when it is there; else the one that comes as a package. */
+const systemBrowser = '/usr/bin/chromium';
 
 // A browser under test asks nothing of the world outside.
 const args = [
@@ -22,7 +22,7 @@ export async function openBrowser(): Promise<Browser> {
 }
 
 async function browserFile(): Promise<string> {
-  if (existsSync(debians)) return debians;
+  if (existsSync(systemBrowser)) return systemBrowser;
   const { default: packaged } = await import('@sparticuz/chromium');
   return packaged.executablePath();
 }

@@ -37,7 +37,12 @@ beforeAll(async () => {
     mkdirSync(dirname(join(folder, file)), { recursive: true });
     writeFileSync(join(folder, file), text);
   }
-  for (const settings of ['eslint.config.js', 'tsconfig.json', 'package.json']) {
+  for (const settings of [
+    'eslint.config.js',
+    'tsconfig.json',
+    'src/web/tsconfig.json',
+    'package.json',
+  ]) {
     cpSync(join(root, settings), join(folder, settings));
   }
   symlinkSync(join(root, 'node_modules'), join(folder, 'node_modules'), 'junction');
