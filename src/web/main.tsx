@@ -5,9 +5,11 @@ import './look/tokens.css';
 import './look/base.css';
 import './look/print.css';
 import { App } from './app/App.js';
+import { followChanges } from './api/followChanges.js';
 import { chosenLight, showLight } from './app/light.js';
 
 showLight(chosenLight());
+void followChanges();
 
 const root = document.getElementById('root');
 if (root) {

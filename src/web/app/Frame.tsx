@@ -1,4 +1,5 @@
 import { Link, Outlet } from '@tanstack/react-router';
+import { useConnected } from '../api/connection.js';
 import { useTexts } from '../texts/textsContext.js';
 import { Choices } from './Choices.js';
 import styles from './Frame.module.css';
@@ -6,6 +7,7 @@ import styles from './Frame.module.css';
 /** What stands around every page: the way to the others, and the person's choices. */
 export function Frame() {
   const { frame } = useTexts();
+  const isConnected = useConnected();
   const pages = [
     { to: '/', words: frame.tonight },
     { to: '/collection', words: frame.collection },
@@ -33,6 +35,9 @@ export function Frame() {
         </nav>
         <Choices />
       </header>
+      <p className={styles['lost']} role="status" hidden={isConnected} data-print="no">
+        {!isConnected && frame.lost}
+      </p>
       <main id="content" className={styles['content']} tabIndex={-1}>
         <Outlet />
       </main>

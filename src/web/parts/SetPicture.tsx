@@ -6,7 +6,7 @@ export function SetPicture({
   number,
   alt = '',
 }: {
-  src?: string | undefined;
+  src?: string | null | undefined;
   number: string;
   alt?: string;
 }) {

@@ -19,7 +19,11 @@ export function SetHead({ item }: { item: ShownSet }) {
   return (
     <header className={styles['head']}>
       <div className={styles['picture']}>
-        <SetPicture number={item.inventoryNumber} />
+        <SetPicture
+          number={item.inventoryNumber}
+          src={item.coverPicture?.file.picturePath}
+          alt={item.coverPicture?.caption ?? ''}
+        />
       </div>
       <div className={styles['words']}>
         <h1>

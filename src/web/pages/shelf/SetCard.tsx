@@ -15,7 +15,7 @@ export function SetCard({ rig }: { rig: ShelfRow }) {
   const first = rig.readiness.blockers[0]?.message;
   return (
     <div role="listitem" className={styles['card']}>
-      <SetPicture number={rig.inventoryNumber} />
+      <SetPicture number={rig.inventoryNumber} src={rig.coverPicture?.file.picturePath} />
       <h2 className={styles['name']}>
         <Link to="/sets/$number" params={{ number: rig.inventoryNumber }}>
           <span className={styles['number']}>{rig.inventoryNumber}</span> {setName(rig)}

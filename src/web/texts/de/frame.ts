@@ -19,6 +19,7 @@ export const frame = {
   failedTitle: 'Das kam nicht durch',
   failedNoServer:
     'Das Programm antwortet nicht. Läuft es noch? Mit „npm start“ starten, dann noch einmal versuchen.',
+  lost: 'Das Programm antwortet gerade nicht. Was hier steht, kann veraltet sein; es wird von selbst wieder gefragt.',
   tryAgain: 'Noch einmal',
   notFoundTitle: 'Unter dieser Adresse liegt nichts',
   notFoundHelp: 'Vielleicht ein Tippfehler. Die Sammlung nennt alles, was da ist.',

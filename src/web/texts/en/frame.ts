@@ -20,6 +20,7 @@ export const frame = {
   failedTitle: 'That did not come through',
   failedNoServer:
     'The program does not answer. Is it still running? Start it with “npm start”, then try again.',
+  lost: 'The program does not answer just now. What you see may be old; it is asked again by itself.',
   tryAgain: 'Try again',
   notFoundTitle: 'Nothing is kept under this address',
   notFoundHelp: 'It may have been typed wrong. The collection lists everything there is.',

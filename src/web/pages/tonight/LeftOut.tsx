@@ -1,0 +1,46 @@
+import { Link } from '@tanstack/react-router';
+import { Lamp } from '../../parts/Lamp.js';
+import { Sheet } from '../../parts/Sheet.js';
+import { useTexts } from '../../texts/textsContext.js';
+import type { TonightShack } from './TonightPage.js';
+import styles from './LeftOut.module.css';
+
+const nearest = ['ON_AIR_READY', 'CHECKS_DUE', 'NOT_READY', 'DO_NOT_CONNECT'] as const;
+
+/** The sets that stay silent tonight, the nearest first, and what each lacks. */
+export function LeftOut({ shack }: { shack: TonightShack }) {
+  const { tonight } = useTexts();
+  if (shack.leftOut.length === 0) return null;
+  const sorted = [...shack.leftOut].sort(
+    (one, other) => nearest.indexOf(one.level) - nearest.indexOf(other.level),
+  );
+  return (
+    <div className={styles['space']}>
+      <Sheet title={tonight.silent}>
+        <ul className={styles['list']}>
+          {sorted.map(({ rig, level, reasons }) => (
+            <li key={rig.id}>
+              <div className={styles['head']}>
+                <Link to="/sets/$number" params={{ number: rig.inventoryNumber }}>
+                  {rig.inventoryNumber} {rig.name}
+                </Link>
+                <Lamp level={level} />
+              </div>
+              <p>{reasons[0]}</p>
+              {reasons.length > 1 && (
+                <details>
+                  <summary>{tonight.moreReasons(reasons.length - 1)}</summary>
+                  <ul>
+                    {reasons.slice(1).map((reason) => (
+                      <li key={reason}>{reason}</li>
+                    ))}
+                  </ul>
+                </details>
+              )}
+            </li>
+          ))}
+        </ul>
+      </Sheet>
+    </div>
+  );
+}
