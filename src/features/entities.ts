@@ -44,6 +44,9 @@ import { InstrumentComparisonEntity } from './trends/instrumentComparison.entity
 import { MatchedSetEntity } from './matchedSets/matchedSet.entity.js';
 import { MatchedSetMemberEntity } from './matchedSets/matchedSetMember.entity.js';
 import { SweepEntity } from './sweeps/sweep.entity.js';
+import { FindEntity } from './wants/find.entity.js';
+import { WantEntity } from './wants/want.entity.js';
+import { WantSubstituteEntity } from './wants/wantSubstitute.entity.js';
 import { TaskEntity } from './tasks/task.entity.js';
 import { TaskPredecessorEntity } from './tasks/taskPredecessor.entity.js';
 import { TaskStepEntity } from './tasks/taskStep.entity.js';
@@ -100,6 +103,9 @@ export const recordEntities = [
   BaselineEntity,
   BaselineTaskEntity,
   AwayEntity,
+  WantEntity,
+  WantSubstituteEntity,
+  FindEntity,
   WorkSessionEntity,
   WorkBreakEntity,
   ExpenseEntity,

@@ -39,6 +39,7 @@ import { instrumentComparisonReads } from './trends/instrumentComparison.reads.j
 import { trendReads } from './trends/trend.reads.js';
 import { matchedSetReads } from './matchedSets/matchedSet.reads.js';
 import { sweepReads, sweepRowReads } from './sweeps/sweep.reads.js';
+import { findReads, wantedListReads, wantReads } from './wants/want.reads.js';
 import { stockLotReads } from './stock/stockLot.reads.js';
 import { stockReservationReads } from './stock/stockReservation.reads.js';
 import { stockDrawReads } from './stock/stockDraw.reads.js';
@@ -104,6 +105,9 @@ const everyType: readonly TypeReads[] = [
   partyReads,
   serviceReads,
   stockLotReads,
+  wantReads,
+  wantedListReads,
+  findReads,
   instrumentComparisonReads,
   trendReads,
   matchedSetReads,

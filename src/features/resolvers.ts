@@ -98,6 +98,8 @@ import {
   MatchedSetsOfComponentResolver,
 } from './matchedSets/matchedSet.resolver.js';
 import { SweepResolver, SweepRowResolver } from './sweeps/sweep.resolver.js';
+import { FindResolver } from './wants/find.resolver.js';
+import { WantedListResolver, WantResolver } from './wants/want.resolver.js';
 import { StockLotResolver } from './stock/stockLot.resolver.js';
 import {
   DrawsOfFittingResolver,
@@ -225,6 +227,9 @@ export const resolvers = [
   ServiceResolver,
   PlaceResolver,
   StockLotResolver,
+  WantResolver,
+  WantedListResolver,
+  FindResolver,
   TrendResolver,
   TrendsOfComponentResolver,
   TrendsOfItemResolver,
