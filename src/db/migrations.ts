@@ -4,6 +4,7 @@ import { IntakeAndParts1764000000003 } from '../../migrations/1764000000003-inta
 import { WorkAndMoney1764000000004 } from '../../migrations/1764000000004-work-and-money.js';
 import { HistoryAndStanding1764000000005 } from '../../migrations/1764000000005-history-and-standing.js';
 import { ComparisonsAndSets1764200000510 } from '../../migrations/1764200000510-comparisons-and-sets.js';
+import { PositionWeight1764200000530 } from '../../migrations/1764200000530-position-weight.js';
 import { Wants1764200000520 } from '../../migrations/1764200000520-wants.js';
 import { Stock1764200000500 } from '../../migrations/1764200000500-stock.js';
 import { Search1764000000006 } from '../../migrations/1764000000006-search.js';
@@ -31,4 +32,5 @@ export const migrations = [
   SubstitutesAndPrices1764200000400,
   PlansAndForecasts1764200000200,
   Wants1764200000520,
+  PositionWeight1764200000530,
 ];

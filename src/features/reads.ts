@@ -40,6 +40,7 @@ import { trendReads } from './trends/trend.reads.js';
 import { matchedSetReads } from './matchedSets/matchedSet.reads.js';
 import { sweepReads, sweepRowReads } from './sweeps/sweep.reads.js';
 import { findReads, wantedListReads, wantReads } from './wants/want.reads.js';
+import { positionHistoryReads } from './originality/originality.reads.js';
 import { stockLotReads } from './stock/stockLot.reads.js';
 import { stockReservationReads } from './stock/stockReservation.reads.js';
 import { stockDrawReads } from './stock/stockDraw.reads.js';
@@ -105,6 +106,7 @@ const everyType: readonly TypeReads[] = [
   partyReads,
   serviceReads,
   stockLotReads,
+  positionHistoryReads,
   wantReads,
   wantedListReads,
   findReads,

@@ -100,6 +100,11 @@ import {
 import { SweepResolver, SweepRowResolver } from './sweeps/sweep.resolver.js';
 import { FindResolver } from './wants/find.resolver.js';
 import { WantedListResolver, WantResolver } from './wants/want.resolver.js';
+import {
+  NextFittingResolver,
+  OriginalityOfItemResolver,
+  PositionHistoryResolver,
+} from './originality/originality.resolver.js';
 import { StockLotResolver } from './stock/stockLot.resolver.js';
 import {
   DrawsOfFittingResolver,
@@ -227,6 +232,9 @@ export const resolvers = [
   ServiceResolver,
   PlaceResolver,
   StockLotResolver,
+  OriginalityOfItemResolver,
+  PositionHistoryResolver,
+  NextFittingResolver,
   WantResolver,
   WantedListResolver,
   FindResolver,

@@ -1,4 +1,5 @@
 import { attachmentRelationsOfItem } from '../attachments/attachment.reads.js';
+import { originalityRelationsOfItem } from '../originality/originality.reads.js';
 import { trendRelationsOfItem } from '../trends/trend.reads.js';
 import { readingRelationsOfItem } from '../readings/reading.reads.js';
 import { derivationRelationsOfItem } from '../readiness/derivation.reads.js';
@@ -32,6 +33,7 @@ export const itemRelations: Record<string, Relation> = {
   ...fittingRelationsOfItem,
   ...readingRelationsOfItem,
   ...trendRelationsOfItem,
+  ...originalityRelationsOfItem,
   ...finalCheckRelationsOfItem,
   ...derivationRelationsOfItem,
   ...projectRelationsOfItem,

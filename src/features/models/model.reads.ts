@@ -26,6 +26,7 @@ const positionColumns = selectColumns('fit_out_position', [
   'zone',
   'partTypeId',
   'isRequired',
+  'weight',
   'ordinal',
   'note',
 ]);

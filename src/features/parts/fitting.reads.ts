@@ -2,7 +2,7 @@ import { childPages } from '../../api/kit/childPages.js';
 import { grouped, list, one } from '../../api/kit/relations.js';
 import { selectColumns } from '../../api/kit/selectColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
-import type { Relation } from '../../api/kit/typeReads.js';
+import type { Relation, Row } from '../../api/kit/typeReads.js';
 import { listParameter } from '../../db/dialect.js';
 import { stockRelationsOfFitting } from '../stock/stockDraw.reads.js';
 
@@ -36,10 +36,24 @@ const position: Relation = async (context, fittings, args, asked) => {
   return one('FitOutPosition', 'positionId')(context, withPositions, args, asked);
 };
 
+/** Where the part was fitted next. */
+const next: Relation = async ({ database: { reader } }, fittings) => {
+  const later = await reader.rows<Row>(
+    `SELECT ${columns}, earlier.id AS "parentId" FROM fitting earlier
+     JOIN fitting ON fitting.component_id = earlier.component_id
+       AND (fitting.fitted_at, fitting.id) > (earlier.fitted_at, earlier.id)
+     WHERE ${reader.dialect.isAnyOf('earlier.id')} ORDER BY fitting.fitted_at, fitting.id`,
+    [listParameter(fittings.map(({ id }) => id))],
+  );
+  const values = grouped(fittings, later).map(([first]) => first ?? null);
+  return { values, children: later, childType: 'Fitting' };
+};
+
 export const fittingReads = tableReads('Fitting', 'fitting', columns, {
   item: one('Item', 'itemId'),
   component: one('Component', 'componentId'),
   position,
+  next,
   ...stockRelationsOfFitting,
 });
 
