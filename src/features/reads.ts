@@ -51,12 +51,16 @@ import { sessionOverlapReads } from './work/sessionOverlaps.reads.js';
 import { workBreakReads, workSessionReads } from './work/workSession.reads.js';
 import { priceNoteReads } from './prices/price.reads.js';
 import { substituteReads, substitutionReads } from './substitution/substitutes.reads.js';
+import { donorReads } from './replacements/donors.reads.js';
+import { missingPartReads } from './replacements/missingParts.reads.js';
 
 /** How each type of the schema is read. */
 const everyType: readonly TypeReads[] = [
   attachmentReads,
   storedFileReads,
   ...shackReads,
+  missingPartReads,
+  donorReads,
   priceNoteReads,
   substitutionReads,
   substituteReads,

@@ -144,6 +144,11 @@ import {
   SubstitutesOfPartTypeResolver,
   SubstitutionResolver,
 } from './substitution/substitution.resolver.js';
+import {
+  DonorResolver,
+  MissingPartResolver,
+  ReplacementsOfItemResolver,
+} from './replacements/replacements.resolver.js';
 
 /** Everything that can be asked and done. */
 export const resolvers = [
@@ -153,6 +158,9 @@ export const resolvers = [
   LeftOutRigResolver,
   NextStepsResolver,
   NextStepResolver,
+  DonorResolver,
+  MissingPartResolver,
+  ReplacementsOfItemResolver,
   SubstituteResolver,
   SubstitutesOfPartTypeResolver,
   SubstitutionResolver,
