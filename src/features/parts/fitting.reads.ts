@@ -47,9 +47,9 @@ const position: Relation = async (context, fittings, args, asked) => {
 };
 
 /** Where the part was fitted next. */
-const next: Relation = async ({ database: { reader } }, fittings) => {
+const next: Relation = async ({ database: { reader } }, fittings, _args, asked) => {
   const later = await reader.rows<Row>(
-    `SELECT ${columns}, earlier.id AS "parentId" FROM fitting earlier
+    `SELECT ${columns(asked)}, earlier.id AS "parentId" FROM fitting earlier
      JOIN fitting ON fitting.component_id = earlier.component_id
        AND (fitting.fitted_at, fitting.id) > (earlier.fitted_at, earlier.id)
      WHERE ${reader.dialect.isAnyOf('earlier.id')} ORDER BY fitting.fitted_at, fitting.id`,
