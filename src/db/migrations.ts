@@ -14,6 +14,7 @@ import { Attachments1764200000700 } from '../../migrations/1764200000700-attachm
 import { ObjectIdentity1764200000600 } from '../../migrations/1764200000600-object-identity.js';
 import { SubstitutesAndPrices1764200000400 } from '../../migrations/1764200000400-substitutes-and-prices.js';
 import { PlansAndForecasts1764200000200 } from '../../migrations/1764200000200-plans-and-forecasts.js';
+import { ChainedLog1764200000701 } from '../../migrations/1764200000701-chained-log.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -33,4 +34,5 @@ export const migrations = [
   PlansAndForecasts1764200000200,
   Wants1764200000520,
   PositionWeight1764200000530,
+  ChainedLog1764200000701,
 ];

@@ -9,6 +9,7 @@ import { ChangeEventEntity } from './feed/changeEvent.entity.js';
 import { FindingEntity } from './findings/finding.entity.js';
 import { HazardEntity } from './hazards/hazard.entity.js';
 import { ChangeEntity } from './history/change.entity.js';
+import { SignedHeadEntity } from './history/signedHead.entity.js';
 import { FitOutCheckEntity } from './inspections/fitOutCheck.entity.js';
 import { InspectionEntity } from './inspections/inspection.entity.js';
 import { ItemEntity } from './items/item.entity.js';
@@ -111,6 +112,7 @@ export const recordEntities = [
   ExpenseEntity,
   StoredFileEntity,
   AttachmentEntity,
+  SignedHeadEntity,
   ChangeEntity,
 ] as const;
 

@@ -72,7 +72,11 @@ import { NodeResolver } from './nodes/node.resolver.js';
 import { ItemResolver } from './items/item.resolver.js';
 import { ItemMutationsResolver } from './items/itemMutations.resolver.js';
 import { ItemQueriesResolver } from './items/itemQueries.resolver.js';
-import { ChangeResolver, ItemHistoryResolver } from './history/history.resolver.js';
+import {
+  ChangeResolver,
+  ItemHistoryResolver,
+  RedactionResolver,
+} from './history/history.resolver.js';
 import { CollectionResolver } from './collection/collection.resolver.js';
 import { FitOutPositionResolver } from './models/fitOutPosition.resolver.js';
 import { HousingResolver } from './housing/housing.resolver.js';
@@ -226,6 +230,7 @@ export const resolvers = [
   ItemQueriesResolver,
   ChangeResolver,
   ItemHistoryResolver,
+  RedactionResolver,
   CollectionResolver,
   FitOutPositionResolver,
   HousingResolver,

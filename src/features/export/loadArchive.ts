@@ -6,6 +6,7 @@ import { queryInWork } from '../../db/queryInWork.js';
 import { Refusal } from '../../db/refusal.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { recordEntities } from '../entities.js';
+import { chainExisting } from '../history/chainExisting.js';
 import { rebuildComputed } from '../rebuildComputed.js';
 import { archiveVersion } from './archiveFormat.js';
 import { ArchiveReader, type TableRow } from './archiveReader.js';
@@ -29,6 +30,7 @@ export async function loadArchive(
     .write(act, async (work) => {
       await refuseUnlessEmpty(work);
       const counts = await loadTables(work, open(), onRows);
+      await chainExisting(work);
       await rebuildComputed(work);
       return counts;
     })
