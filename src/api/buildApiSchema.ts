@@ -1,8 +1,17 @@
 import 'reflect-metadata';
-import { isObjectType, type GraphQLObjectType, type GraphQLSchema } from 'graphql';
+import {
+  isInterfaceType,
+  isObjectType,
+  isScalarType,
+  type GraphQLFieldResolver,
+  type GraphQLObjectType,
+  type GraphQLSchema,
+} from 'graphql';
 import { buildSchema, type PubSub } from 'type-graphql';
+import { reads } from '../features/reads.js';
 import { resolvers } from '../features/resolvers.js';
 import { globalId } from './kit/globalId.js';
+import { loadedField } from './kit/loadRelations.js';
 
 /** The schema with its resolvers, built from the decorated classes. */
 export async function buildApiSchema(): Promise<GraphQLSchema> {
@@ -12,6 +21,9 @@ export async function buildApiSchema(): Promise<GraphQLSchema> {
     pubSub: noTopics,
   });
   giveGlobalIds(schema);
+  answerRelations(schema);
+  showKeptInstants(schema);
+  tellTypesAtOnce(schema);
   describe(schema.getQueryType(), 'What can be asked of the collection.');
   describe(
     schema.getMutationType(),
@@ -45,6 +57,42 @@ function giveGlobalIds(schema: GraphQLSchema): void {
     const field = type.getFields()['id'];
     if (field) field.resolve = (row: { id: string }) => globalId(type.name, row.id);
   }
+}
+
+const fromLoaded: GraphQLFieldResolver<object, unknown> = (row, _args, _context, info) =>
+  loadedField(row, info);
+
+/**
+ * Relations were looked ahead for: their fields hand out what lies ready, without the instances
+ * and parameter lists that type-graphql would make for each row.
+ */
+function answerRelations(schema: GraphQLSchema): void {
+  for (const { typeName, relations } of reads.values()) {
+    const type = schema.getType(typeName);
+    if (!isObjectType(type)) continue;
+    for (const name of Object.keys(relations)) {
+      const field = type.getFields()[name];
+      if (field) field.resolve = fromLoaded;
+    }
+  }
+}
+
+/** Rows of interfaces say what they are; type-graphql would wrap the answer in a promise. */
+function tellTypesAtOnce(schema: GraphQLSchema): void {
+  for (const type of Object.values(schema.getTypeMap())) {
+    if (isInterfaceType(type)) type.resolveType = (row: { __typename: string }) => row.__typename;
+  }
+}
+
+const keptInstant = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/;
+
+/** Instants are kept as they are shown: no need to read and write each one anew. */
+function showKeptInstants(schema: GraphQLSchema): void {
+  const scalar = schema.getType('DateTimeISO');
+  if (!isScalarType(scalar)) return;
+  const serialize = scalar.serialize.bind(scalar);
+  scalar.serialize = (value) =>
+    typeof value === 'string' && keptInstant.test(value) ? value : serialize(value);
 }
 
 function describe(type: GraphQLObjectType | null | undefined, description: string): void {

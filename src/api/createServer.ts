@@ -5,6 +5,7 @@ import {
 } from '@apollo/server/plugin/disabled';
 import type { GraphQLSchema } from 'graphql';
 import type { ApiContext } from './kit/apiContext.js';
+import { compiledExecutor } from './compiledExecutor.js';
 import { answerOldMediaType } from './answerOldMediaType.js';
 import { documentRules, mostTokens } from './documentLimits.js';
 import { limitMutations } from './limitMutations.js';
@@ -14,7 +15,7 @@ import { showError, type ErrorLog } from './showError.js';
 /** The GraphQL server over a schema, with every query priced before it runs. */
 export function createServer(schema: GraphQLSchema, log: ErrorLog): ApolloServer<ApiContext> {
   return new ApolloServer<ApiContext>({
-    schema,
+    gateway: compiledExecutor(schema),
     introspection: true,
     csrfPrevention: true,
     allowBatchedHttpRequests: false,

@@ -1,9 +1,15 @@
 import type { ApolloServerPlugin } from '@apollo/server';
 import {
   GraphQLError,
+  Kind,
+  TypeInfo,
   getNamedType,
+  getOperationAST,
+  getVariableValues,
   isListType,
   isNonNullType,
+  visit,
+  visitWithTypeInfo,
   type DocumentNode,
   type GraphQLSchema,
 } from 'graphql';
@@ -13,6 +19,7 @@ import {
   type ComplexityEstimator,
 } from 'graphql-query-complexity';
 import type { ApiContext } from './kit/apiContext.js';
+import { keptFor } from './kit/keptFor.js';
 import { defaultPageSize } from './kit/pageArgs.js';
 
 /** Values that one answer may hold at the most, by the count of what was asked. */
@@ -48,15 +55,57 @@ export function refuseTooDear(
   variables?: Record<string, unknown> | null,
   operationName?: string | null,
 ): void {
+  const names = variablesOf(query, '', () => priceVariables(schema, query));
+  const known = affordableOf(query, '', () => new Set());
+  const given = variables ?? {};
+  const asked = JSON.stringify([operationName ?? null, ...names.map((name) => given[name])]);
+  if (known.has(asked)) return;
+  const operation = getOperationAST(query, operationName);
+  const { errors } = getVariableValues(schema, operation?.variableDefinitions ?? [], given);
+  // Wrong variables are refused by the execution, in its own words, before anything runs.
+  if (errors) return;
   const price = getComplexity({
     schema,
     query,
     // What a field says of itself goes first: some are far dearer than they look.
     estimators: [fieldExtensionsEstimator(), byLength],
-    ...(variables && { variables }),
+    variables: given,
     ...(operationName && { operationName }),
   });
   if (price > highestPrice) throw tooDear(price);
+  if (known.size >= mostKept) known.clear();
+  known.add(asked);
+}
+
+const mostKept = 50;
+const variablesOf = keptFor<DocumentNode, string[]>();
+const affordableOf = keptFor<DocumentNode, Set<string>>();
+
+/**
+ * The variables that the price hangs on: page sizes, what is left out of the query, and whatever a
+ * field is given that prices itself.
+ */
+function priceVariables(schema: GraphQLSchema, document: DocumentNode): string[] {
+  const names = new Set<string>();
+  const types = new TypeInfo(schema);
+  visit(
+    document,
+    visitWithTypeInfo(types, {
+      [Kind.ARGUMENT]: (argument) => {
+        const isPriced =
+          argument.name.value === 'first' ||
+          argument.name.value === 'if' ||
+          types.getFieldDef()?.extensions['complexity'] !== undefined;
+        if (!isPriced) return;
+        visit(argument, {
+          [Kind.VARIABLE]: ({ name }) => {
+            names.add(name.value);
+          },
+        });
+      },
+    }),
+  );
+  return [...names];
 }
 
 const tooDear = (price: number): GraphQLError =>

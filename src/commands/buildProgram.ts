@@ -8,6 +8,7 @@ import { addLoad } from './load.js';
 import { addRecompute } from './recompute.js';
 import { addSchema } from './schema.js';
 import { addServe } from './serve.js';
+import { addSignHead } from './signHead.js';
 import { addVerify } from './verify.js';
 import type { Surroundings } from './surroundings.js';
 
@@ -33,6 +34,7 @@ export function buildProgram(around: Surroundings): Command {
   addLoad(program, around);
   addAttach(program, around);
   addVerify(program, around);
+  addSignHead(program, around);
   addBackup(program, around);
   addDemo(program, around);
   addRecompute(program, around);

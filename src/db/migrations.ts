@@ -4,6 +4,8 @@ import { IntakeAndParts1764000000003 } from '../../migrations/1764000000003-inta
 import { WorkAndMoney1764000000004 } from '../../migrations/1764000000004-work-and-money.js';
 import { HistoryAndStanding1764000000005 } from '../../migrations/1764000000005-history-and-standing.js';
 import { ComparisonsAndSets1764200000510 } from '../../migrations/1764200000510-comparisons-and-sets.js';
+import { PositionWeight1764200000530 } from '../../migrations/1764200000530-position-weight.js';
+import { Wants1764200000520 } from '../../migrations/1764200000520-wants.js';
 import { Stock1764200000500 } from '../../migrations/1764200000500-stock.js';
 import { Search1764000000006 } from '../../migrations/1764000000006-search.js';
 import { TextFunctions1764200000100 } from '../../migrations/1764200000100-text-functions.js';
@@ -12,6 +14,7 @@ import { Attachments1764200000700 } from '../../migrations/1764200000700-attachm
 import { ObjectIdentity1764200000600 } from '../../migrations/1764200000600-object-identity.js';
 import { SubstitutesAndPrices1764200000400 } from '../../migrations/1764200000400-substitutes-and-prices.js';
 import { PlansAndForecasts1764200000200 } from '../../migrations/1764200000200-plans-and-forecasts.js';
+import { ChainedLog1764200000701 } from '../../migrations/1764200000701-chained-log.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -29,4 +32,7 @@ export const migrations = [
   ObjectIdentity1764200000600,
   SubstitutesAndPrices1764200000400,
   PlansAndForecasts1764200000200,
+  Wants1764200000520,
+  PositionWeight1764200000530,
+  ChainedLog1764200000701,
 ];

@@ -3,6 +3,8 @@ import { addSqliteFunctions } from './addSqliteFunctions.js';
 import { sqliteDialect } from './dialect.js';
 import type { Reader, SqlValue } from './reader.js';
 
+const mostPrepared = 1000;
+
 /** A read-only connection in WAL mode: sees what is committed, never waits for the writer. */
 export function sqliteReader(path: string): Reader {
   const connection = new Sqlite(path, { readonly: true, fileMustExist: true });
@@ -12,6 +14,8 @@ export function sqliteReader(path: string): Reader {
     const known = prepared.get(sql);
     if (known) return known;
     const fresh = connection.prepare(sql);
+    // What is asked decides the select lists: however many there are, memory stays bounded.
+    if (prepared.size >= mostPrepared) prepared.clear();
     prepared.set(sql, fresh);
     return fresh;
   };

@@ -9,6 +9,7 @@ import { ChangeEventEntity } from './feed/changeEvent.entity.js';
 import { FindingEntity } from './findings/finding.entity.js';
 import { HazardEntity } from './hazards/hazard.entity.js';
 import { ChangeEntity } from './history/change.entity.js';
+import { SignedHeadEntity } from './history/signedHead.entity.js';
 import { FitOutCheckEntity } from './inspections/fitOutCheck.entity.js';
 import { InspectionEntity } from './inspections/inspection.entity.js';
 import { ItemEntity } from './items/item.entity.js';
@@ -44,6 +45,9 @@ import { InstrumentComparisonEntity } from './trends/instrumentComparison.entity
 import { MatchedSetEntity } from './matchedSets/matchedSet.entity.js';
 import { MatchedSetMemberEntity } from './matchedSets/matchedSetMember.entity.js';
 import { SweepEntity } from './sweeps/sweep.entity.js';
+import { FindEntity } from './wants/find.entity.js';
+import { WantEntity } from './wants/want.entity.js';
+import { WantSubstituteEntity } from './wants/wantSubstitute.entity.js';
 import { TaskEntity } from './tasks/task.entity.js';
 import { TaskPredecessorEntity } from './tasks/taskPredecessor.entity.js';
 import { TaskStepEntity } from './tasks/taskStep.entity.js';
@@ -100,11 +104,15 @@ export const recordEntities = [
   BaselineEntity,
   BaselineTaskEntity,
   AwayEntity,
+  WantEntity,
+  WantSubstituteEntity,
+  FindEntity,
   WorkSessionEntity,
   WorkBreakEntity,
   ExpenseEntity,
   StoredFileEntity,
   AttachmentEntity,
+  SignedHeadEntity,
   ChangeEntity,
 ] as const;
 

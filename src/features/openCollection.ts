@@ -5,23 +5,27 @@ import type { UnitOfWork } from '../db/unitOfWork.js';
 import { computedEntities, recordEntities } from './entities.js';
 import { appendChangeEvent } from './feed/appendChangeEvent.js';
 import { appendHistory } from './history/appendHistory.js';
+import { chainWhenOpened } from './history/chainExisting.js';
 import { refreshItemText } from './search/refreshItemText.js';
 import { refreshStandings } from './standing/refreshStandings.js';
 
 /** Opens a collection's records with everything that must follow from each write. */
-export const openCollection = (url: string): Promise<Database> =>
-  openDatabase({
+export async function openCollection(url: string): Promise<Database> {
+  const database = await openDatabase({
     url,
     entities: [...recordEntities, ...computedEntities],
     migrations,
     beforeCommit: followUp,
   });
+  await chainWhenOpened(database);
+  return database;
+}
 
 /** What follows from a unit of work, inside its transaction. */
 async function followUp(work: UnitOfWork): Promise<void> {
-  await appendHistory(work);
   await refreshItemText(work);
   const itemIds = await refreshStandings(work);
-  // Last, because it makes other units of work wait until the commit.
+  // Last, and in this order: each makes other units of work wait until the commit.
+  await appendHistory(work);
   await appendChangeEvent(work, itemIds);
 }

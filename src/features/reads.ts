@@ -39,6 +39,8 @@ import { instrumentComparisonReads } from './trends/instrumentComparison.reads.j
 import { trendReads } from './trends/trend.reads.js';
 import { matchedSetReads } from './matchedSets/matchedSet.reads.js';
 import { sweepReads, sweepRowReads } from './sweeps/sweep.reads.js';
+import { findReads, wantedListReads, wantReads } from './wants/want.reads.js';
+import { positionHistoryReads } from './originality/originality.reads.js';
 import { stockLotReads } from './stock/stockLot.reads.js';
 import { stockReservationReads } from './stock/stockReservation.reads.js';
 import { stockDrawReads } from './stock/stockDraw.reads.js';
@@ -49,12 +51,16 @@ import { sessionOverlapReads } from './work/sessionOverlaps.reads.js';
 import { workBreakReads, workSessionReads } from './work/workSession.reads.js';
 import { priceNoteReads } from './prices/price.reads.js';
 import { substituteReads, substitutionReads } from './substitution/substitutes.reads.js';
+import { donorReads } from './replacements/donors.reads.js';
+import { missingPartReads } from './replacements/missingParts.reads.js';
 
 /** How each type of the schema is read. */
 const everyType: readonly TypeReads[] = [
   attachmentReads,
   storedFileReads,
   ...shackReads,
+  missingPartReads,
+  donorReads,
   priceNoteReads,
   substitutionReads,
   substituteReads,
@@ -104,6 +110,10 @@ const everyType: readonly TypeReads[] = [
   partyReads,
   serviceReads,
   stockLotReads,
+  positionHistoryReads,
+  wantReads,
+  wantedListReads,
+  findReads,
   instrumentComparisonReads,
   trendReads,
   matchedSetReads,

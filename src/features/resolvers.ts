@@ -72,7 +72,11 @@ import { NodeResolver } from './nodes/node.resolver.js';
 import { ItemResolver } from './items/item.resolver.js';
 import { ItemMutationsResolver } from './items/itemMutations.resolver.js';
 import { ItemQueriesResolver } from './items/itemQueries.resolver.js';
-import { ChangeResolver, ItemHistoryResolver } from './history/history.resolver.js';
+import {
+  ChangeResolver,
+  ItemHistoryResolver,
+  RedactionResolver,
+} from './history/history.resolver.js';
 import { CollectionResolver } from './collection/collection.resolver.js';
 import { FitOutPositionResolver } from './models/fitOutPosition.resolver.js';
 import { HousingResolver } from './housing/housing.resolver.js';
@@ -98,6 +102,13 @@ import {
   MatchedSetsOfComponentResolver,
 } from './matchedSets/matchedSet.resolver.js';
 import { SweepResolver, SweepRowResolver } from './sweeps/sweep.resolver.js';
+import { FindResolver } from './wants/find.resolver.js';
+import { WantedListResolver, WantResolver } from './wants/want.resolver.js';
+import {
+  NextFittingResolver,
+  OriginalityOfItemResolver,
+  PositionHistoryResolver,
+} from './originality/originality.resolver.js';
 import { StockLotResolver } from './stock/stockLot.resolver.js';
 import {
   DrawsOfFittingResolver,
@@ -137,6 +148,11 @@ import {
   SubstitutesOfPartTypeResolver,
   SubstitutionResolver,
 } from './substitution/substitution.resolver.js';
+import {
+  DonorResolver,
+  MissingPartResolver,
+  ReplacementsOfItemResolver,
+} from './replacements/replacements.resolver.js';
 
 /** Everything that can be asked and done. */
 export const resolvers = [
@@ -146,6 +162,9 @@ export const resolvers = [
   LeftOutRigResolver,
   NextStepsResolver,
   NextStepResolver,
+  DonorResolver,
+  MissingPartResolver,
+  ReplacementsOfItemResolver,
   SubstituteResolver,
   SubstitutesOfPartTypeResolver,
   SubstitutionResolver,
@@ -211,6 +230,7 @@ export const resolvers = [
   ItemQueriesResolver,
   ChangeResolver,
   ItemHistoryResolver,
+  RedactionResolver,
   CollectionResolver,
   FitOutPositionResolver,
   HousingResolver,
@@ -225,6 +245,12 @@ export const resolvers = [
   ServiceResolver,
   PlaceResolver,
   StockLotResolver,
+  OriginalityOfItemResolver,
+  PositionHistoryResolver,
+  NextFittingResolver,
+  WantResolver,
+  WantedListResolver,
+  FindResolver,
   TrendResolver,
   TrendsOfComponentResolver,
   TrendsOfItemResolver,

@@ -29,6 +29,17 @@ describe('requests that ask for too much, or make no sense', () => {
     expect(answer.data).toBeUndefined();
   });
 
+  it('lets nobody run the trials of a whole list, nor of one project again and again', async () => {
+    const onList = (first: number) =>
+      `{ projects(first: ${first}) { nodes { forecast { hours { p80Hours } } } } }`;
+    const code = async (query: string) =>
+      (await send({ query })).answer.errors?.[0]?.extensions.code;
+    expect(await code(onList(2))).toBeUndefined();
+    expect(await code(onList(20))).toBe('QUERY_TOO_COSTLY');
+    const again = Array.from({ length: 6 }, (_, n) => `q${n}: workQueue { basis { method } }`);
+    expect(await code(`{ ${again.join(' ')} }`)).toBe('QUERY_TOO_COSTLY');
+  });
+
   it('counts page sizes given as variables, and through fragments', async () => {
     const query = `query ($first: Int!) { places(first: $first) { nodes { ...p } } }
       fragment p on Place { inner { inner { inner { inner { name } } } } }`;

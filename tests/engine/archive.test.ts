@@ -208,6 +208,34 @@ describe.each(engines)('an archive on %s', (engine) => {
     expect(await textOf(target)).toBe(archive);
   });
 
+  it('of an earlier version loads without the tables and columns that came later', async () => {
+    const source = await emptyCollection(engine);
+    await fill(source);
+    const archive = await textOf(source);
+    const { version, tables, ...head } = JSON.parse(archive) as {
+      version: number;
+      tables: Record<string, Record<string, unknown>[]>;
+    };
+    const laterTables = new Set(['away', 'baseline']);
+    const earlier = Object.fromEntries(
+      Object.entries(tables).filter(([name]) => !laterTables.has(name)),
+    );
+    const items = (earlier['item'] ?? []).map(({ note: _note, ...item }) => item);
+    const older = JSON.stringify({
+      ...head,
+      version: version - 1,
+      tables: { ...earlier, item: items },
+    });
+    const target = await emptyCollection(engine);
+    await load(target, older);
+    const [unsaid] = await target.reader.rows<{ unsaid: number }>(
+      'SELECT COUNT(*) AS "unsaid" FROM item WHERE note IS NULL',
+    );
+    expect(unsaid?.unsaid).toBe(items.length);
+    const torn = JSON.stringify({ ...head, version, tables: earlier });
+    await expect(load(await emptyCollection(engine), torn)).rejects.toThrow('must come');
+  });
+
   it('shows one instant, whatever is written while it is read', async () => {
     const database = await emptyCollection(engine);
     await fill(database);

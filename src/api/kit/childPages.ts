@@ -4,12 +4,13 @@ import { keyOf, type Order, type SortKind } from './cursor.js';
 import { pageOf } from './page.js';
 import { pageSize } from './pageArgs.js';
 import { grouped } from './relations.js';
+import { columnsFor, type Columns } from './spareColumns.js';
 import type { Relation, Row } from './typeReads.js';
 
 interface ChildPages {
   table: string;
-  /** As `selectColumns` makes them, from `table`; must hold `id` and the sort key. */
-  columns: string;
+  /** As `selectColumns` or `spareColumns` makes them, from `table`; with `id` and the sort key. */
+  columns: Columns;
   parentColumn: string;
   /** Sort column, never null, and the name that it has in the rows. */
   sortColumn: string;
@@ -27,9 +28,10 @@ interface ChildPages {
 /** A connection below a parent: one statement for all parents, each with a page of its own. */
 export const childPages =
   (typeName: string, options: ChildPages): Relation =>
-  async (context, parents, args, asked) => {
+  async (context, parents, args, asked, askedOfRows) => {
     const { reader } = context.database;
-    const { table, columns, parentColumn, sortColumn, sortName, direction } = options;
+    const columns = columnsFor(options.columns, askedOfRows);
+    const { table, parentColumn, sortColumn, sortName, direction } = options;
     const size = pageSize(args['first']);
     const cursorOrder: Order = {
       name: `${typeName} in ${parentColumn} ${sortName} ${direction}`,

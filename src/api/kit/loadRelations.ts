@@ -1,18 +1,23 @@
-import { isInterfaceType, isUnionType, type GraphQLResolveInfo, type GraphQLSchema } from 'graphql';
-import { parseResolveInfo } from 'graphql-parse-resolve-info';
+import type { GraphQLResolveInfo, GraphQLSchema } from 'graphql';
 import type { ApiContext } from './apiContext.js';
+import { belowConnection, fieldsFor, fieldsNamed, merged, namesBelow } from './askedFields.js';
+import { keptFor } from './keptFor.js';
+import { askedBelow, type AskedByType } from './lookAhead.js';
 import type { Row } from './typeReads.js';
-
-/** A field as asked for: its name, arguments, and what is asked below it, by type. */
-interface Asked {
-  name: string;
-  args: Record<string, unknown>;
-  fieldsByTypeName: AskedByType;
-}
-type AskedByType = Record<string, Record<string, Asked>>;
 
 const loadedKey = Symbol('loaded relations');
 type WithLoaded = Row & { [loadedKey]?: Map<string, unknown> };
+
+/** A field that may have to be read: under which key it is shown, and what is asked below it. */
+interface Step {
+  key: string;
+  name: string;
+  args: Record<string, unknown>;
+  names: ReadonlySet<string>;
+  /** Names asked of each row, whatever its type. */
+  ofRows: ReadonlySet<string>;
+  below: AskedByType;
+}
 
 /**
  * Looks ahead from the root of a query and reads every relation asked for, level by level, with
@@ -27,21 +32,40 @@ export async function loadRelations(
   rows: readonly Row[],
   below: readonly string[] = [],
 ): Promise<void> {
-  const root = parseResolveInfo(info) as unknown as Asked | null;
-  if (!root || rows.length === 0) return;
-  let asked = root.fieldsByTypeName;
-  for (const name of below) asked = merged(fieldsNamed(asked, name));
-  await descend(context, info.schema, typeName, rows, belowConnection(asked));
+  if (rows.length === 0) return;
+  await descend(context, info.schema, typeName, rows, rowsAsked(info, below));
 }
+
+/** Names asked of the rows that `loadRelations` will be given, for `spareColumns`. */
+export const askedOfRows = (
+  info: GraphQLResolveInfo,
+  below: readonly string[] = [],
+): ReadonlySet<string> => {
+  const asked = rowsAsked(info, below);
+  return namesKept(asked, '', () => new Set(namesBelow(asked)));
+};
+
+function rowsAsked(info: GraphQLResolveInfo, below: readonly string[]): AskedByType {
+  const root = askedBelow(info);
+  return rowsKept(root, below.join(' '), () => {
+    let reached = root;
+    for (const name of below) reached = merged(fieldsNamed(reached, name));
+    return belowConnection(reached);
+  });
+}
+
+const rowsKept = keptFor<AskedByType, AskedByType>();
+const namesKept = keptFor<AskedByType, ReadonlySet<string>>();
 
 /** The answer that `loadRelations` left for this field; for use in field resolvers only. */
 export function loadedField(row: object, info: GraphQLResolveInfo): unknown {
   const loaded = (row as WithLoaded)[loadedKey];
   const key = String(info.path.key);
-  if (!loaded?.has(key)) {
+  const value = loaded?.get(key);
+  if (value === undefined && !loaded?.has(key)) {
     throw new Error(`${info.parentType.name}.${info.fieldName} was not looked ahead for`);
   }
-  return loaded.get(key);
+  return value;
 }
 
 async function descend(
@@ -54,23 +78,34 @@ async function descend(
   for (const [concrete, group] of groupedByType(typeName, rows)) {
     const reads = context.reads.get(concrete);
     if (!reads) continue;
-    const fields = fieldsFor(schema, concrete, asked);
-    await Promise.all(
-      Object.entries(fields).map(async ([key, field]) => {
-        const relation = reads.relations[field.name];
-        if (!relation) return;
-        const names = new Set(namesBelow(field.fieldsByTypeName));
-        const loaded = await relation(context, group, field.args, names);
-        group.forEach((row: WithLoaded, index) => {
-          (row[loadedKey] ??= new Map()).set(key, loaded.values[index]);
-        });
-        if (loaded.childType === null || loaded.children.length === 0) return;
-        const below = belowConnection(field.fieldsByTypeName);
-        await descend(context, schema, loaded.childType, loaded.children, below);
-      }),
-    );
+    const waiting: Promise<void>[] = [];
+    for (const step of stepsFor(asked, concrete, () => stepsOf(schema, concrete, asked))) {
+      const relation = reads.relations[step.name];
+      if (!relation) continue;
+      waiting.push(
+        relation(context, group, step.args, step.names, step.ofRows).then((loaded) => {
+          group.forEach((row, index) => {
+            (row[loadedKey] ??= new Map()).set(step.key, loaded.values[index]);
+          });
+          if (loaded.childType === null || loaded.children.length === 0) return undefined;
+          return descend(context, schema, loaded.childType, loaded.children, step.below);
+        }),
+      );
+    }
+    await Promise.all(waiting);
   }
 }
+
+const stepsFor = keptFor<AskedByType, Step[]>();
+
+const stepsOf = (schema: GraphQLSchema, concrete: string, asked: AskedByType): Step[] =>
+  Object.entries(fieldsFor(schema, concrete, asked)).map(
+    ([key, { name, args, fieldsByTypeName }]) => {
+      const below = belowConnection(fieldsByTypeName);
+      const names = new Set(namesBelow(fieldsByTypeName));
+      return { key, name, args, names, ofRows: new Set(namesBelow(below)), below };
+    },
+  );
 
 function groupedByType(typeName: string, rows: readonly Row[]): Map<string, WithLoaded[]> {
   const groups = new Map<string, WithLoaded[]>();
@@ -81,53 +116,4 @@ function groupedByType(typeName: string, rows: readonly Row[]): Map<string, With
     else groups.set(concrete, [row]);
   }
   return groups;
-}
-
-/** What is asked of one concrete type: on itself and on the interfaces that it implements. */
-function fieldsFor(
-  schema: GraphQLSchema,
-  concrete: string,
-  asked: AskedByType,
-): Record<string, Asked> {
-  const applicable = Object.keys(asked).filter((name) => {
-    const type = schema.getType(name);
-    return name === concrete || isInterfaceType(type) || isUnionType(type);
-  });
-  return applicable.reduce<Record<string, Asked>>((fields, name) => {
-    for (const [key, field] of Object.entries(asked[name] ?? {})) {
-      const twin = fields[key];
-      fields[key] = twin ? { ...field, fieldsByTypeName: merged([twin, field]) } : field;
-    }
-    return fields;
-  }, {});
-}
-
-const fieldsNamed = (asked: AskedByType, name: string): Asked[] =>
-  Object.values(asked).flatMap((fields) =>
-    Object.values(fields).filter((field) => field.name === name),
-  );
-
-const namesBelow = (asked: AskedByType): string[] =>
-  Object.values(asked).flatMap((fields) => Object.values(fields).map((field) => field.name));
-
-/** Connections put `nodes` and `edges { node }` between a field and its rows. */
-function belowConnection(asked: AskedByType): AskedByType {
-  const isConnection = Object.keys(asked).some((name) => name.endsWith('Connection'));
-  if (!isConnection) return asked;
-  const edges = merged(fieldsNamed(asked, 'edges'));
-  return merged([...fieldsNamed(asked, 'nodes'), ...fieldsNamed(edges, 'node')]);
-}
-
-function merged(fields: readonly Asked[]): AskedByType {
-  const result: AskedByType = {};
-  for (const { fieldsByTypeName } of fields) {
-    for (const [type, below] of Object.entries(fieldsByTypeName)) {
-      const known = (result[type] ??= {});
-      for (const [key, field] of Object.entries(below)) {
-        const twin = known[key];
-        known[key] = twin ? { ...field, fieldsByTypeName: merged([twin, field]) } : field;
-      }
-    }
-  }
-  return result;
 }

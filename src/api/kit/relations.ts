@@ -1,16 +1,17 @@
 import { listParameter } from '../../db/dialect.js';
+import { columnsFor, type Columns } from './spareColumns.js';
 import type { Loaded, Relation, Row } from './typeReads.js';
 
 /** A field that names one other record: `place`, read by the ids in the parents' `key`. */
 export const one =
   (typeName: string, key: string): Relation =>
-  async (context, parents) => {
+  async (context, parents, _args, _asked, askedOfRows) => {
     const ids = new Set<string>();
     for (const parent of parents) {
       const id = parent[key];
       if (typeof id === 'string') ids.add(id);
     }
-    const found = await context.reads.get(typeName)?.byIds(context, [...ids]);
+    const found = await context.reads.get(typeName)?.byIds(context, [...ids], askedOfRows);
     const children = ids.size === 0 || !found ? [] : found;
     const byId = new Map(children.map((row) => [row.id, row]));
     const values = parents.map((parent) => byId.get(parent[key] as string) ?? null);
@@ -27,17 +28,17 @@ export const list =
     typeName: string,
     options: {
       table: string;
-      columns: string;
+      columns: Columns;
       parentColumn: string;
       orderBy: string;
       where?: string;
     },
   ): Relation =>
-  async (context, parents): Promise<Loaded> => {
+  async (context, parents, _args, _asked, askedOfRows): Promise<Loaded> => {
     const { dialect } = context.database.reader;
     const { table, columns, parentColumn, orderBy, where } = options;
     const children = await context.database.reader.rows<Row>(
-      `SELECT ${columns}, ${table}.${parentColumn} AS "parentId" FROM ${table}
+      `SELECT ${columnsFor(columns, askedOfRows)}, ${table}.${parentColumn} AS "parentId" FROM ${table}
        WHERE ${dialect.isAnyOf(`${table}.${parentColumn}`)}${where ? ` AND ${where}` : ''}
        ORDER BY ${orderBy}`,
       [listParameter(parents.map((parent) => parent.id))],

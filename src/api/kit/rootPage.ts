@@ -2,10 +2,11 @@ import type { GraphQLResolveInfo } from 'graphql';
 import type { SqlValue } from '../../db/reader.js';
 import type { ApiContext } from './apiContext.js';
 import { keyOf, type Order, type SortKind } from './cursor.js';
-import { loadRelations } from './loadRelations.js';
+import { askedOfRows, loadRelations } from './loadRelations.js';
 import { pageOf, type Page } from './page.js';
 import { pageSize, type PageArgs } from './pageArgs.js';
 import { requestedNames } from './requestedNames.js';
+import { columnsFor, type Columns } from './spareColumns.js';
 import type { Row } from './typeReads.js';
 
 export interface RootPage {
@@ -13,7 +14,7 @@ export interface RootPage {
   /** What follows FROM: a table, with its joins. */
   from: string;
   /** Select list, with `id` among the names. */
-  columns: string;
+  columns: Columns;
   /** Table whose `id` settles ties. */
   table: string;
   /** SQL expression that sorts, never null, and its parameters. */
@@ -36,7 +37,8 @@ export async function rootPage(
   page: RootPage,
 ): Promise<Page<Row>> {
   const { reader } = context.database;
-  const { from, columns, table, sortBy, sortParameters = [], direction = 'ASC' } = page;
+  const columns = columnsFor(page.columns, askedOfRows(info));
+  const { from, table, sortBy, sortParameters = [], direction = 'ASC' } = page;
   const size = pageSize(first);
   const order: Order = {
     name: `${page.typeName} ${page.sortName ?? sortBy} ${direction}`,

@@ -1,4 +1,5 @@
 import type { ApiContext } from './apiContext.js';
+import type { AskedOfRows } from './spareColumns.js';
 
 /** A plain row that answers a type's plain fields. Interface types need `__typename`. */
 export interface Row {
@@ -24,6 +25,7 @@ export type Relation = (
   args: Record<string, unknown>,
   /** Names asked for below the field: `totalCount`, `nodes` … */
   asked: ReadonlySet<string>,
+  askedOfRows?: AskedOfRows,
 ) => Promise<Loaded>;
 
 /** How one type of the schema is read. */
@@ -32,7 +34,7 @@ export interface TypeReads {
   /** Where its records are kept; missing for what is computed and no record. */
   table?: string;
   /** Rows for ids, in any order; ids that are not there are left out. */
-  byIds(context: ApiContext, ids: readonly string[]): Promise<Row[]>;
+  byIds(context: ApiContext, ids: readonly string[], asked?: AskedOfRows): Promise<Row[]>;
   relations: Record<string, Relation>;
 }
 

@@ -1,6 +1,7 @@
 import { intakeVerbs } from './intakeVerbs.js';
 import { moneyVerbs } from './moneyVerbs.js';
 import { partVerbs } from './partVerbs.js';
+import { planVerbs } from './planVerbs.js';
 import { projectVerbs } from './projectVerbs.js';
 import { standingVerbs } from './standingVerbs.js';
 import type { StoryVerb } from './storyEvent.js';
@@ -10,6 +11,7 @@ const verbs: Record<string, StoryVerb> = {
   ...intakeVerbs,
   ...moneyVerbs,
   ...partVerbs,
+  ...planVerbs,
   ...projectVerbs,
   ...standingVerbs,
   ...workVerbs,

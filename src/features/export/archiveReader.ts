@@ -24,6 +24,11 @@ export class ArchiveReader extends Transform {
   private readonly head = new Map<string, string | undefined>();
   private assembler: Assembler | null = null;
 
+  /** Of the archive, once its head has been read. */
+  get version(): number {
+    return Number(this.head.get('version'));
+  }
+
   constructor() {
     super({ objectMode: true });
   }
@@ -92,7 +97,7 @@ export class ArchiveReader extends Transform {
     if (this.key !== 'tables' || this.head.get('format') !== archiveFormat) {
       throw Refusal.invalid(notAnArchive);
     }
-    const version = Number(this.head.get('version'));
+    const { version } = this;
     if (!Number.isInteger(version) || version < 1) throw Refusal.invalid(notAnArchive);
     if (version > archiveVersion) {
       throw Refusal.invalid(

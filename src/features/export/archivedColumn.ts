@@ -10,6 +10,8 @@ export interface ArchivedColumn {
   /** Characters at the most; null for running text and for what is no text. */
   longest: number | null;
   mayBeNull: boolean;
+  /** What it holds where nothing was said; undefined where something must be. */
+  usual: unknown;
   /** It names another row of the same table. */
   refersToItself: boolean;
 }
@@ -29,6 +31,7 @@ export const archivedColumns = (metadata: EntityMetadata): ArchivedColumn[] =>
     holds: kinds[String(column.type)] ?? 'text',
     longest: Number(column.length) || null,
     mayBeNull: column.isNullable,
+    usual: column.isNullable ? null : (column.default as unknown),
     refersToItself: metadata.foreignKeys.some(
       ({ columns, referencedEntityMetadata }) =>
         columns.includes(column) && referencedEntityMetadata.tableName === metadata.tableName,

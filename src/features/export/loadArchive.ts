@@ -6,7 +6,9 @@ import { queryInWork } from '../../db/queryInWork.js';
 import { Refusal } from '../../db/refusal.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { recordEntities } from '../entities.js';
+import { chainExisting } from '../history/chainExisting.js';
 import { rebuildComputed } from '../rebuildComputed.js';
+import { archiveVersion } from './archiveFormat.js';
 import { ArchiveReader, type TableRow } from './archiveReader.js';
 import { TableLoader } from './tableLoader.js';
 import { refusalOfArchive } from './refusalOfArchive.js';
@@ -28,6 +30,7 @@ export async function loadArchive(
     .write(act, async (work) => {
       await refuseUnlessEmpty(work);
       const counts = await loadTables(work, open(), onRows);
+      await chainExisting(work);
       await rebuildComputed(work);
       return counts;
     })
@@ -62,12 +65,22 @@ async function loadTables(
   const counts = new Map<string, number>();
   let loader: TableLoader | null = null;
   let total = 0;
-  for await (const { table, row } of tableRowsOf(bytes)) {
+  const reader = tableRowsOf(bytes);
+  const isOlder = () => reader.version < archiveVersion;
+  // An archive of an earlier version has no rows of tables that came later.
+  const passOver = (until: string | null) => {
+    for (let next = expected[counts.size]; next && next.table !== until;) {
+      counts.set(next.table, 0);
+      next = expected[counts.size];
+    }
+  };
+  for await (const { table, row } of reader as AsyncIterable<TableRow>) {
     if (row === null) {
       await loader?.finish();
+      if (isOlder() && expected.some((known) => known.table === table)) passOver(table);
       const next = expected[counts.size];
       if (next?.table !== table) throw wrongTable(table, next?.table);
-      loader = new TableLoader(work, next.entity, table);
+      loader = new TableLoader(work, next.entity, table, isOlder());
       counts.set(table, 0);
     } else if (loader) {
       await loader.add(row);
@@ -79,18 +92,19 @@ async function loadTables(
     }
   }
   await loader?.finish();
+  if (isOlder()) passOver(null);
   const missing = expected[counts.size];
   if (missing) throw wrongTable(null, missing.table);
   onRows(total);
   return counts;
 }
 
-function tableRowsOf(bytes: Readable): AsyncIterable<TableRow> {
+function tableRowsOf(bytes: Readable): ArchiveReader {
   const tokens = new Parser({ streamValues: false });
   const rows = new ArchiveReader();
   bytes.on('error', (error) => tokens.destroy(error));
   tokens.on('error', (error) => rows.destroy(error));
-  return bytes.pipe(tokens).pipe(rows) as AsyncIterable<TableRow>;
+  return bytes.pipe(tokens).pipe(rows);
 }
 
 const wrongTable = (found: string | null, wanted: string | undefined): Refusal =>

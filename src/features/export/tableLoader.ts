@@ -18,6 +18,8 @@ export class TableLoader {
     private readonly work: UnitOfWork,
     private readonly entity: EntityTarget<ObjectLiteral>,
     readonly table: string,
+    /** Written before some of the columns were: these then hold what they usually do. */
+    private readonly isOlder: boolean,
   ) {
     const metadata = work.manager.connection.getMetadata(entity);
     this.columns = archivedColumns(metadata);
@@ -26,14 +28,19 @@ export class TableLoader {
 
   async add(row: ArchivedRow): Promise<void> {
     this.count++;
-    refuseRow(this.table, row, this.columns, this.count);
-    this.batch.push(this.selfReferences.takeOut(row));
+    const whole = this.isOlder ? { ...this.usualValues(), ...row } : row;
+    refuseRow(this.table, whole, this.columns, this.count);
+    this.batch.push(this.selfReferences.takeOut(whole));
     if (this.batch.length === rowsAtOnce) await this.insert();
   }
 
   async finish(): Promise<void> {
     await this.insert();
     await this.selfReferences.putIn(this.work);
+  }
+
+  private usualValues(): ArchivedRow {
+    return Object.fromEntries(this.columns.map(({ name, usual }) => [name, usual]));
   }
 
   private async insert(): Promise<void> {

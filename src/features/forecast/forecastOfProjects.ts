@@ -10,7 +10,7 @@ import { hoursOfSlices, readCountedByTask } from '../work/countedByTask.reads.js
 import type { PlannedProject } from './plans.reads.js';
 
 export const mostTrials = 10_000;
-/** Tasks times trials in one go: about a fifth of a second, and some 40 MB while it lasts. */
+/** Tasks times trials in one go: some tenths of a second, and some 40 MB while it lasts. */
 const mostDraws = 2_500_000;
 const fewestTrials = 200;
 

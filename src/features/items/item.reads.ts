@@ -1,6 +1,6 @@
 import type { Row, TypeReads } from '../../api/kit/typeReads.js';
 import { listParameter } from '../../db/dialect.js';
-import { itemColumns } from './itemColumns.js';
+import { columnsOfItem } from './itemColumns.js';
 import { itemRelations } from './itemRelations.js';
 
 const kinds = {
@@ -12,9 +12,9 @@ const kinds = {
 export const itemReads: TypeReads[] = Object.entries(kinds).map(([typeName, ofKind]) => ({
   typeName,
   table: 'item',
-  byIds: ({ database: { reader } }, ids) =>
+  byIds: ({ database: { reader } }, ids, asked) =>
     reader.rows<Row>(
-      `SELECT ${itemColumns} FROM item WHERE ${reader.dialect.isAnyOf('item.id')}${ofKind}`,
+      `SELECT ${columnsOfItem(asked)} FROM item WHERE ${reader.dialect.isAnyOf('item.id')}${ofKind}`,
       [listParameter(ids)],
     ),
   relations: itemRelations,

@@ -2,7 +2,7 @@ import type { GraphQLResolveInfo } from 'graphql';
 import type { ApiContext } from '../../api/kit/apiContext.js';
 import type { PageArgs } from '../../api/kit/pageArgs.js';
 import { rootPage } from '../../api/kit/rootPage.js';
-import { itemColumns } from './itemColumns.js';
+import { columnsOfItem } from './itemColumns.js';
 import { itemConditions } from './itemConditions.js';
 import type { ItemFilter } from './itemFilter.inputs.js';
 import type { ItemKind } from './itemKind.js';
@@ -29,7 +29,7 @@ export async function itemPage(
     typeName: kind === null ? 'Item' : typeNames[kind],
     from: usesStanding ? itemWithStanding : 'item',
     table: 'item',
-    columns: itemColumns,
+    columns: columnsOfItem,
     ...order,
     where,
   });

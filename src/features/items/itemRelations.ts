@@ -1,4 +1,5 @@
 import { attachmentRelationsOfItem } from '../attachments/attachment.reads.js';
+import { originalityRelationsOfItem } from '../originality/originality.reads.js';
 import { trendRelationsOfItem } from '../trends/trend.reads.js';
 import { readingRelationsOfItem } from '../readings/reading.reads.js';
 import { derivationRelationsOfItem } from '../readiness/derivation.reads.js';
@@ -18,6 +19,8 @@ import { moveRelationsOfItem } from '../places/move.reads.js';
 import { serviceRelationsOfItem } from '../services/service.reads.js';
 import { standingRelationsOfItem } from '../standing/standingRelations.js';
 import { objectIdRelationsOfItem } from '../objectId/objectId.reads.js';
+import { missingPartRelationsOfItem } from '../replacements/missingParts.reads.js';
+import { replacementRelationsOfItem } from '../replacements/replacementList.reads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
 import { projectRelationsOfItem } from '../projects/project.reads.js';
 import { sessionRelationsOfItem } from '../work/workSession.reads.js';
@@ -25,6 +28,8 @@ import { sessionRelationsOfItem } from '../work/workSession.reads.js';
 /** Every relation of rigs and accessories; each feature adds what it knows of an item. */
 export const itemRelations: Record<string, Relation> = {
   ...attachmentRelationsOfItem,
+  ...missingPartRelationsOfItem,
+  ...replacementRelationsOfItem,
   ...inspectionRelationsOfItem,
   ...fitOutRelationsOfItem,
   ...findingRelationsOfItem,
@@ -32,6 +37,7 @@ export const itemRelations: Record<string, Relation> = {
   ...fittingRelationsOfItem,
   ...readingRelationsOfItem,
   ...trendRelationsOfItem,
+  ...originalityRelationsOfItem,
   ...finalCheckRelationsOfItem,
   ...derivationRelationsOfItem,
   ...projectRelationsOfItem,

@@ -4,6 +4,7 @@ import { changeRow } from '../../db/changeRow.js';
 import { Checklist } from '../../db/checklist.js';
 import { Refusal } from '../../db/refusal.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
+import { checkWeight } from './checkWeight.js';
 import { FitOutPositionEntity } from './fitOutPosition.entity.js';
 import type { ChangeFitOutPositionInput } from './fitOutPosition.inputs.js';
 
@@ -37,6 +38,7 @@ export async function changeFitOutPosition(
     ...(partTypeId !== undefined && { partTypeId }),
     ...(isGiven(isRequired) && { isRequired }),
     ...(isGiven(ordinal) && { ordinal }),
+    ...(input.weight !== undefined && { weight: checkWeight(check, input.weight, ['weight']) }),
     ...(note !== undefined && { note: check.text(note, ['note']) }),
   };
   check.done();

@@ -4,6 +4,7 @@ import { changeRow } from '../../db/changeRow.js';
 import { Checklist } from '../../db/checklist.js';
 import { oneAtATime } from '../../db/oneAtATime.js';
 import { Refusal } from '../../db/refusal.js';
+import { touchRow } from '../../db/touchRow.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { checkCapabilities } from './checkCapabilities.js';
 import { checkRoles } from './checkRoles.js';
@@ -38,11 +39,14 @@ export async function changeModel(work: UnitOfWork, input: ChangeModelInput): Pr
   const capabilities = checkCapabilities(check, input.capabilities ?? []);
   const roles = checkRoles(check, input.roles ?? []);
   check.done();
-  await changeRow(work, ModelEntity, id, input.version, changes);
+  const changed = await changeRow(work, ModelEntity, id, input.version, changes);
   const ofModel = <Row extends object>(row: Row) => ({ ...row, modelId: id });
-  if (input.capabilities) {
-    await replaceRows(work, ModelCapabilityEntity, id, capabilities.map(ofModel));
-  }
-  if (input.roles) await replaceRows(work, ModelRoleEntity, id, roles.map(ofModel));
+  const hasOther = [
+    input.capabilities &&
+      (await replaceRows(work, ModelCapabilityEntity, id, capabilities.map(ofModel))),
+    input.roles && (await replaceRows(work, ModelRoleEntity, id, roles.map(ofModel))),
+  ].includes(true);
+  // Bands and roles are part of what a person saw of the model.
+  if (hasOther && changed.version === before.version) await touchRow(work, ModelEntity, id, null);
   return id;
 }

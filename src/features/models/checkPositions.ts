@@ -4,6 +4,7 @@ import { listParameter, postgresDialect, sqliteDialect } from '../../db/dialect.
 import type { NewRow } from '../../db/insertRow.js';
 import { queryInWork } from '../../db/queryInWork.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
+import { checkWeight } from './checkWeight.js';
 import type { FitOutPositionInput } from './fitOutPosition.inputs.js';
 import type { FitOutPositionEntity } from './fitOutPosition.entity.js';
 
@@ -29,7 +30,9 @@ export async function checkPositions(
       'partTypeId',
     ]);
     const note = check.text(input.note, [...at, 'note']);
-    return { designator, zone: input.zone, partTypeId, isRequired: input.isRequired, note };
+    const { zone, isRequired } = input;
+    const weight = checkWeight(check, input.weight, [...at, 'weight']) ?? null;
+    return { designator, zone, partTypeId, isRequired, weight, note };
   });
   await refuseUnknownPartTypes(work, check, positions, path);
   return positions;

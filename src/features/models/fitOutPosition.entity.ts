@@ -32,6 +32,10 @@ export class FitOutPositionEntity extends KeptRow {
   @CountColumn()
   ordinal!: number;
 
+  /** How much it counts in the originality of a set; null: 1. */
+  @CountColumn({ nullable: true })
+  weight?: number | null;
+
   @TextColumn({ nullable: true })
   note!: string | null;
 }

@@ -15,6 +15,12 @@ export class FitOutPositionInput {
   @Field(() => Boolean, { defaultValue: true, description: 'A set without it is not complete.' })
   isRequired!: boolean;
 
+  @Field(() => Int, {
+    nullable: true,
+    description: 'How much it counts in the originality of a set, from 1, in any measure; null: 1.',
+  })
+  weight?: number | null;
+
   @Field(() => String, { nullable: true, description: 'Remarks.' })
   note?: string | null;
 }
@@ -53,6 +59,12 @@ export class ChangeFitOutPositionInput {
 
   @Field(() => Int, { nullable: true, description: 'Its place in the order, from 1.' })
   ordinal?: number;
+
+  @Field(() => Int, {
+    nullable: true,
+    description: 'How much it counts in the originality of a set, from 1, in any measure; null: 1.',
+  })
+  weight?: number | null;
 
   @Field(() => String, { nullable: true, description: 'New remarks; null for none.' })
   note?: string | null;

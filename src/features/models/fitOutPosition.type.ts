@@ -21,6 +21,12 @@ export class FitOutPosition extends Node {
   @Field(() => Boolean, { description: 'A set without it is not complete.' })
   isRequired!: boolean;
 
+  @Field(() => Int, {
+    nullable: true,
+    description: 'How much it counts in the originality of a set; null: 1.',
+  })
+  weight!: number | null;
+
   @Field(() => Int, { description: 'Its place in the order of checking off, from 1.' })
   ordinal!: number;
 

@@ -1,12 +1,13 @@
 import { childPages } from '../../api/kit/childPages.js';
 import { list, one } from '../../api/kit/relations.js';
 import { selectColumns } from '../../api/kit/selectColumns.js';
+import { spareColumns } from '../../api/kit/spareColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
-import { itemColumns } from '../items/itemColumns.js';
+import { columnsOfItem } from '../items/itemColumns.js';
 import { priceRelationsOfModel } from '../prices/price.reads.js';
 import { limitsOf } from '../readings/limit.reads.js';
 
-const columns = selectColumns('model', [
+const names = [
   'id',
   'version',
   'itemKind',
@@ -17,7 +18,16 @@ const columns = selectColumns('model', [
   'lastYearMade',
   'note',
   'retiredAt',
-]);
+];
+const columns = spareColumns('model', names, {
+  version: [],
+  itemKind: [],
+  description: [],
+  firstYearMade: [],
+  lastYearMade: [],
+  note: [],
+  retiredAt: [],
+});
 const positionColumns = selectColumns('fit_out_position', [
   'id',
   'version',
@@ -26,6 +36,7 @@ const positionColumns = selectColumns('fit_out_position', [
   'zone',
   'partTypeId',
   'isRequired',
+  'weight',
   'ordinal',
   'note',
 ]);
@@ -56,7 +67,7 @@ export const modelReads = tableReads('Model', 'model', columns, {
   ...priceRelationsOfModel,
   items: childPages('Item', {
     table: 'item',
-    columns: itemColumns,
+    columns: columnsOfItem,
     parentColumn: 'model_id',
     sortColumn: 'inventory_number',
     sortName: 'inventoryNumber',

@@ -1,8 +1,10 @@
 import type { GraphQLResolveInfo } from 'graphql';
-import { Arg, Ctx, Info, Mutation, Resolver } from 'type-graphql';
+import { Arg, Ctx, ID, Info, Mutation, Resolver } from 'type-graphql';
 import type { ApiContext } from '../../api/kit/apiContext.js';
 import { carryOut } from '../../api/kit/carryOut.js';
+import { carryOutRemoval } from '../../api/kit/carryOutRemoval.js';
 import { payloadOf } from '../../api/kit/payloadOf.js';
+import { RemovalInput } from '../../api/kit/removal.inputs.js';
 import { addFitOutPositions } from './addFitOutPositions.js';
 import { changeFitOutPosition } from './changeFitOutPosition.js';
 import { changeModel } from './changeModel.js';
@@ -11,6 +13,7 @@ import { AddFitOutPositionsInput, ChangeFitOutPositionInput } from './fitOutPosi
 import { FitOutPosition } from './fitOutPosition.type.js';
 import { ChangeModelInput, CreateModelInput } from './model.inputs.js';
 import { Model } from './model.type.js';
+import { removeFitOutPosition } from './removeFitOutPosition.js';
 
 const asModel = { field: 'model', typeName: 'Model' };
 const asPosition = { field: 'position', typeName: 'FitOutPosition' };
@@ -23,6 +26,12 @@ const ChangeFitOutPositionPayload = payloadOf(
   'position',
   () => FitOutPosition,
   asItIsNow,
+);
+const RemoveFitOutPositionPayload = payloadOf(
+  'removeFitOutPosition',
+  'removedId',
+  () => ID,
+  'What was taken away.',
 );
 
 @Resolver()
@@ -68,5 +77,17 @@ export class ModelMutationsResolver {
     @Info() info: GraphQLResolveInfo,
   ) {
     return carryOut(context, info, asPosition, (work) => changeFitOutPosition(work, input));
+  }
+
+  @Mutation(() => RemoveFitOutPositionPayload, {
+    description:
+      'Takes a position written by mistake out of a fit-out. Refused when it was checked off on some set.',
+  })
+  removeFitOutPosition(
+    @Arg('input', () => RemovalInput, { description: 'Which.' }) input: RemovalInput,
+    @Ctx() context: ApiContext,
+    @Info() info: GraphQLResolveInfo,
+  ) {
+    return carryOutRemoval(context, info, input.id, (work) => removeFitOutPosition(work, input));
   }
 }

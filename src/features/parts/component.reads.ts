@@ -1,5 +1,5 @@
 import { one } from '../../api/kit/relations.js';
-import { selectColumns } from '../../api/kit/selectColumns.js';
+import { spareColumns } from '../../api/kit/spareColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation, Row, TypeReads } from '../../api/kit/typeReads.js';
 import { readingRelationsOfComponent } from '../readings/reading.reads.js';
@@ -9,15 +9,15 @@ import { trendRelationsOfComponent } from '../trends/trend.reads.js';
 import { readComponentStandings } from './componentStandings.reads.js';
 import { fittingRelationsOfComponent } from './fitting.reads.js';
 
-const columns = selectColumns('component', [
-  'id',
-  'version',
-  'partTypeId',
-  'marking',
-  'dateCode',
-  'origin',
-  'note',
-]);
+const names = ['id', 'version', 'partTypeId', 'marking', 'dateCode', 'origin', 'note'];
+const columns = spareColumns('component', names, {
+  version: [],
+  partTypeId: ['partType'],
+  marking: [],
+  dateCode: [],
+  origin: [],
+  note: [],
+});
 
 const state: Relation = async ({ database }, components) => {
   const ids = components.map((component) => component.id);

@@ -1,5 +1,5 @@
 import { list, one } from '../../api/kit/relations.js';
-import { selectColumns } from '../../api/kit/selectColumns.js';
+import { spareColumns } from '../../api/kit/spareColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
 import { baselineRelationsOfProject } from '../baselines/baseline.reads.js';
@@ -9,7 +9,7 @@ import { planRelationsOfProject } from '../forecast/projectPlan.reads.js';
 import { standingRelationsOfProject } from '../standing/standingRelations.js';
 import { taskRelationsOfProject } from '../tasks/task.reads.js';
 
-const columns = selectColumns('project', [
+const names = [
   'id',
   'version',
   'itemId',
@@ -24,7 +24,16 @@ const columns = selectColumns('project', [
   'decision',
   'recordedAt',
   'changedAt',
-]);
+];
+const columns = spareColumns('project', names, {
+  version: [],
+  targetStandard: [],
+  startedOn: [],
+  closedAt: [],
+  decision: [],
+  recordedAt: [],
+  changedAt: [],
+});
 
 export const projectReads = tableReads('Project', 'project', columns, {
   item: one('Item', 'itemId'),

@@ -1,9 +1,9 @@
 import { list, one } from '../../api/kit/relations.js';
-import { selectColumns } from '../../api/kit/selectColumns.js';
+import { spareColumns } from '../../api/kit/spareColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
 
-const columns = selectColumns('item_service', [
+const names = [
   'id',
   'version',
   'accessoryId',
@@ -13,7 +13,14 @@ const columns = selectColumns('item_service', [
   'startedAt',
   'endedAt',
   'note',
-]);
+];
+const columns = spareColumns('item_service', names, {
+  version: [],
+  isExclusive: [],
+  startedAt: [],
+  endedAt: [],
+  note: [],
+});
 
 export const serviceReads = tableReads('Service', 'item_service', columns, {
   accessory: one('Accessory', 'accessoryId'),
@@ -24,8 +31,8 @@ const services = (parentColumn: string): Relation => {
   const all = { table: 'item_service', columns, parentColumn, orderBy: 'item_service.id' };
   const everySince = list('Service', all);
   const running = list('Service', { ...all, where: 'item_service.ended_at IS NULL' });
-  return (context, parents, args, asked) =>
-    (args['withEnded'] === true ? everySince : running)(context, parents, args, asked);
+  return (context, parents, args, ...rest) =>
+    (args['withEnded'] === true ? everySince : running)(context, parents, args, ...rest);
 };
 
 export const serviceRelationsOfItem = {

@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto';
+import { contentDigest } from '../../api/kit/contentDigest.js';
 import { itemTypes, optionalRecordId, recordId } from '../../api/kit/globalId.js';
 import { pastInstant } from '../../api/kit/pastInstant.js';
 import { Checklist } from '../../db/checklist.js';
@@ -23,7 +23,7 @@ export async function recordSweep(work: UnitOfWork, input: RecordSweepInput): Pr
   const key = check.words(input.key, ['key'], 100);
   check.done();
   await oneAtATime(work, `sweep ${key}`);
-  const digest = digestOf(input);
+  const digest = contentDigest({ ...input, key: null });
   const known = await work.manager.findOneBy(SweepEntity, { key });
   if (known?.digest === digest) return known.id;
   if (known) {
@@ -60,23 +60,6 @@ export async function recordSweep(work: UnitOfWork, input: RecordSweepInput): Pr
   const rows = swept.map(({ row }) => row);
   return (await insertRow(work, SweepEntity, { key, digest, itemId, rows })).id;
 }
-
-/** What was sent, without its key: the order of the fields is that of the schema. */
-function digestOf({ key: _key, takenAt, ...content }: RecordSweepInput): string {
-  const canonical = JSON.stringify(
-    { ...content, takenAt: takenAt?.toISOString() ?? null },
-    (_name, value: unknown) => (isRecord(value) ? Object.fromEntries(sorted(value)) : value),
-  );
-  return createHash('sha256').update(canonical).digest('hex');
-}
-
-const isRecord = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-
-const sorted = (record: Record<string, unknown>): [string, unknown][] =>
-  Object.entries(record)
-    .filter(([, value]) => value !== null && value !== undefined)
-    .sort(([left], [right]) => (left < right ? -1 : 1));
 
 function checkSize(check: Checklist, size: number, most: number, path: string[]): void {
   check.that(size >= 1 && size <= most, `Send from 1 to ${most}; these are ${size}.`, path);

@@ -1,6 +1,7 @@
 import { childPages } from '../../api/kit/childPages.js';
 import { grouped, list, one } from '../../api/kit/relations.js';
 import { selectColumns } from '../../api/kit/selectColumns.js';
+import { spareColumns, type AskedOfRows } from '../../api/kit/spareColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation, Row } from '../../api/kit/typeReads.js';
 import { listParameter } from '../../db/dialect.js';
@@ -29,15 +30,27 @@ const names = [
   'recordedAt',
   'changedAt',
 ];
-const columns = `${selectColumns('task', names)}, task.earning_rule AS "rule"`;
+const spared = spareColumns('task', names, {
+  version: [],
+  title: [],
+  percentComplete: [],
+  percentEvidence: [],
+  hazardKinds: ['cautions'],
+  startedAt: [],
+  finishedAt: [],
+  note: [],
+  recordedAt: [],
+  changedAt: [],
+});
+const columns = (asked: AskedOfRows): string => `${spared(asked)}, task.earning_rule AS "rule"`;
 const stepColumns = selectColumns('task_step', ['id', 'title', 'weight', 'doneAt']);
 
 /** Tasks at the other end of the links of these tasks. */
 const linked =
   (from: 'task_id' | 'predecessor_id', to: 'task_id' | 'predecessor_id'): Relation =>
-  async ({ database: { reader } }, parents) => {
+  async ({ database: { reader } }, parents, _args, _asked, askedOfRows) => {
     const children = await reader.rows<Row>(
-      `SELECT ${columns}, task_predecessor.${from} AS "parentId"
+      `SELECT ${columns(askedOfRows)}, task_predecessor.${from} AS "parentId"
        FROM task_predecessor JOIN task ON task.id = task_predecessor.${to}
        WHERE ${reader.dialect.isAnyOf(`task_predecessor.${from}`)} ORDER BY task.ordinal, task.id`,
       [listParameter(parents.map(({ id }) => id))],

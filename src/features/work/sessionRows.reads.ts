@@ -37,11 +37,16 @@ export async function withBreaks(
       .get(sessionId)
       ?.push({ startedAtMs: Date.parse(startedAt), endedAtMs: instantOrNull(endedAt) });
   }
-  return sessions.map(({ startedAt, endedAt, ...session }) => ({
-    ...session,
+  return sessions.map(({ id, personId, itemId, taskId, taskKind, startedAt, endedAt, zone }) => ({
+    id,
+    personId,
+    itemId,
+    taskId,
+    taskKind,
+    zone,
     startedAtMs: Date.parse(startedAt),
     endedAtMs: instantOrNull(endedAt),
-    breaks: bySession.get(session.id) ?? [],
+    breaks: bySession.get(id) ?? [],
   }));
 }
 

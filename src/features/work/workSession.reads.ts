@@ -1,12 +1,13 @@
 import { childPages } from '../../api/kit/childPages.js';
 import { list, one } from '../../api/kit/relations.js';
 import { selectColumns } from '../../api/kit/selectColumns.js';
+import { spareColumns } from '../../api/kit/spareColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
 import { netSeconds } from './netSeconds.reads.js';
 import { sessionOverlaps } from './sessionOverlaps.reads.js';
 
-const columns = selectColumns('work_session', [
+const names = [
   'id',
   'version',
   'personId',
@@ -18,7 +19,17 @@ const columns = selectColumns('work_session', [
   'note',
   'recordedAt',
   'changedAt',
-]);
+];
+const columns = spareColumns('work_session', names, {
+  version: [],
+  personId: ['person', 'overlaps'],
+  itemId: ['item', 'overlaps'],
+  taskId: ['task', 'overlaps'],
+  zone: ['overlaps'],
+  note: [],
+  recordedAt: [],
+  changedAt: [],
+});
 const breakColumns = selectColumns('work_break', ['id', 'startedAt', 'endedAt']);
 
 export const workSessionReads = tableReads('WorkSession', 'work_session', columns, {

@@ -1,0 +1,89 @@
+import { grouped, one } from '../../api/kit/relations.js';
+import { selectColumns } from '../../api/kit/selectColumns.js';
+import { tableReads } from '../../api/kit/tableReads.js';
+import type { Relation, Row, TypeReads } from '../../api/kit/typeReads.js';
+import { listParameter } from '../../db/dialect.js';
+import { moneyAmount } from '../money/moneyAmount.js';
+import { readWants, type StandingWant } from './openWants.reads.js';
+
+/** A want as the API shows it. */
+function shownWant(want: StandingWant, nowMs: number): Row {
+  const { urgency, openTasksWaiting, foundQuantity, openQuantity, ...kept } = want;
+  const { ceilingMinorUnits, ceilingCurrency } = kept;
+  return {
+    ...kept,
+    ceiling:
+      ceilingMinorUnits === null || ceilingCurrency === null
+        ? null
+        : moneyAmount(Number(ceilingMinorUnits), ceilingCurrency),
+    standing: {
+      urgency,
+      openTasksWaiting,
+      foundQuantity,
+      openQuantity,
+      basis: {
+        method:
+          'Work stops when the task it is for is open; a set stops when its required position is not known to be filled. Found is what was bought for it.',
+        counted: [
+          { what: 'open tasks that wait', count: openTasksWaiting },
+          { what: 'units found', count: foundQuantity },
+        ],
+        assumptions: [],
+        asOf: new Date(nowMs).toISOString(),
+      },
+    },
+  };
+}
+
+const substitutes: Relation = async (context, wants) => {
+  const { reader } = context.database;
+  const pairs = await reader.rows<Row & { parentId: string; partTypeId: string }>(
+    `SELECT id AS "id", want_id AS "parentId", part_type_id AS "partTypeId"
+     FROM want_substitute WHERE ${reader.dialect.isAnyOf('want_id')} ORDER BY id`,
+    [listParameter(wants.map(({ id }) => id))],
+  );
+  const ids = [...new Set(pairs.map(({ partTypeId }) => partTypeId))];
+  const children = (await context.reads.get('PartType')?.byIds(context, ids)) ?? [];
+  const byId = new Map(children.map((row) => [row.id, row]));
+  const values = grouped(wants, pairs).map((some) =>
+    some.flatMap((pair) => byId.get(pair['partTypeId'] as string) ?? []),
+  );
+  return { values, children, childType: 'PartType' };
+};
+
+export const wantReads: TypeReads = {
+  typeName: 'Want',
+  byIds: async ({ database, nowMs }, ids) =>
+    (await readWants(database.reader, ids, nowMs)).map((want) => shownWant(want, nowMs)),
+  relations: {
+    partType: one('PartType', 'partTypeId'),
+    item: one('Item', 'itemId'),
+    task: one('Task', 'taskId'),
+    substitutes,
+  },
+};
+
+/** Computed, and never asked for by an id of its own. */
+export const wantedListReads: TypeReads = {
+  typeName: 'WantedList',
+  byIds: () => Promise.resolve([]),
+  relations: {
+    wants: ({ nowMs }, lists) => {
+      const values = lists.map((list) =>
+        (list['open'] as StandingWant[]).map((want) => shownWant(want, nowMs)),
+      );
+      return Promise.resolve({ values, children: values.flat(), childType: 'Want' });
+    },
+  },
+};
+
+export const findReads = tableReads(
+  'Find',
+  'find',
+  selectColumns('find', ['id', 'key', 'wantId', 'acquisitionId', 'stockLotId', 'recordedAt']),
+  {
+    want: one('Want', 'wantId'),
+    acquisition: one('Acquisition', 'acquisitionId'),
+    stockLot: one('StockLot', 'stockLotId'),
+  },
+);

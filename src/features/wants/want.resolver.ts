@@ -1,0 +1,93 @@
+import type { GraphQLResolveInfo } from 'graphql';
+import { Arg, Ctx, FieldResolver, Info, Mutation, Query, Resolver, Root } from 'type-graphql';
+import type { ApiContext } from '../../api/kit/apiContext.js';
+import { carryOut } from '../../api/kit/carryOut.js';
+import { loadedField, loadRelations } from '../../api/kit/loadRelations.js';
+import { payloadOf } from '../../api/kit/payloadOf.js';
+import { listParameter } from '../../db/dialect.js';
+import { Item } from '../items/item.type.js';
+import { PartType } from '../parts/partType.type.js';
+import { Task } from '../tasks/task.type.js';
+import { addWant } from './addWant.js';
+import { changeWant } from './changeWant.js';
+import { readWants } from './openWants.reads.js';
+import { AddWantInput, ChangeWantInput } from './want.inputs.js';
+import { Want, WantedList } from './want.type.js';
+import { wantedListHtml } from './wantedListHtml.js';
+
+const asWant = { field: 'want', typeName: 'Want' };
+const AddWantPayload = payloadOf('addWant', 'want', () => Want, 'The new want.');
+const ChangeWantPayload = payloadOf('changeWant', 'want', () => Want, 'The want as it is now.');
+
+@Resolver(() => Want)
+export class WantResolver {
+  @FieldResolver(() => PartType, { nullable: true, description: 'The part type; or null.' })
+  partType(@Root() want: object, @Info() info: GraphQLResolveInfo) {
+    return loadedField(want, info);
+  }
+
+  @FieldResolver(() => Item, { nullable: true, description: 'The set that it is for; or null.' })
+  item(@Root() want: object, @Info() info: GraphQLResolveInfo) {
+    return loadedField(want, info);
+  }
+
+  @FieldResolver(() => Task, { nullable: true, description: 'The task that waits; or null.' })
+  task(@Root() want: object, @Info() info: GraphQLResolveInfo) {
+    return loadedField(want, info);
+  }
+
+  @FieldResolver(() => [PartType], { description: 'Part types that will do instead.' })
+  substitutes(@Root() want: object, @Info() info: GraphQLResolveInfo) {
+    return loadedField(want, info);
+  }
+
+  @Mutation(() => AddWantPayload, { description: 'Puts something on the wanted list.' })
+  addWant(
+    @Arg('input', () => AddWantInput, { description: 'What is wanted.' }) input: AddWantInput,
+    @Ctx() context: ApiContext,
+    @Info() info: GraphQLResolveInfo,
+  ) {
+    return carryOut(context, info, asWant, (work) => addWant(work, input));
+  }
+
+  @Mutation(() => ChangeWantPayload, { description: 'Changes what is wanted, or gives it up.' })
+  changeWant(
+    @Arg('input', () => ChangeWantInput, { description: 'The change.' }) input: ChangeWantInput,
+    @Ctx() context: ApiContext,
+    @Info() info: GraphQLResolveInfo,
+  ) {
+    return carryOut(context, info, asWant, (work) => changeWant(work, input));
+  }
+}
+
+@Resolver(() => WantedList)
+export class WantedListResolver {
+  @Query(() => WantedList, {
+    description: 'Everything that is looked for, in one answer to take to a fair: up to 500 wants.',
+  })
+  async wantedList(@Ctx() context: ApiContext, @Info() info: GraphQLResolveInfo) {
+    const { reader } = context.database;
+    const open = await readWants(reader, null, context.nowMs);
+    const names = await reader.rows<{ wantId: string; designation: string }>(
+      `SELECT want_substitute.want_id AS "wantId", part_type.designation AS "designation"
+       FROM want_substitute JOIN part_type ON part_type.id = want_substitute.part_type_id
+       WHERE ${reader.dialect.isAnyOf('want_substitute.want_id')} ORDER BY want_substitute.id`,
+      [listParameter(open.map(({ id }) => id))],
+    );
+    const substitutes = new Map(
+      open.map(({ id }) => [
+        id,
+        names.filter(({ wantId }) => wantId === id).map(({ designation }) => designation),
+      ]),
+    );
+    const asOf = new Date(context.nowMs).toISOString();
+    const list = { id: 'open', open, html: wantedListHtml(open, substitutes, asOf), asOf };
+    await loadRelations(context, info, 'WantedList', [list]);
+    return list;
+  }
+
+  @FieldResolver(() => [Want], { description: 'The open wants, the most urgent first.' })
+  wants(@Root() list: object, @Info() info: GraphQLResolveInfo) {
+    return loadedField(list, info);
+  }
+}
