@@ -12,6 +12,7 @@ import { Attachments1764200000700 } from '../../migrations/1764200000700-attachm
 import { ObjectIdentity1764200000600 } from '../../migrations/1764200000600-object-identity.js';
 import { SubstitutesAndPrices1764200000400 } from '../../migrations/1764200000400-substitutes-and-prices.js';
 import { PlansAndForecasts1764200000200 } from '../../migrations/1764200000200-plans-and-forecasts.js';
+import { UseAndMaintenance1764200000800 } from '../../migrations/1764200000800-use-and-maintenance.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -29,4 +30,5 @@ export const migrations = [
   ObjectIdentity1764200000600,
   SubstitutesAndPrices1764200000400,
   PlansAndForecasts1764200000200,
+  UseAndMaintenance1764200000800,
 ];

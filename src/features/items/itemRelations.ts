@@ -1,6 +1,7 @@
 import { attachmentRelationsOfItem } from '../attachments/attachment.reads.js';
 import { trendRelationsOfItem } from '../trends/trend.reads.js';
 import { readingRelationsOfItem } from '../readings/reading.reads.js';
+import { useRelationsOfItem } from '../use/use.reads.js';
 import { derivationRelationsOfItem } from '../readiness/derivation.reads.js';
 import { finalCheckRelationsOfItem } from '../readiness/finalCheck.reads.js';
 import { fittingRelationsOfItem } from '../parts/fitting.reads.js';
@@ -34,6 +35,7 @@ export const itemRelations: Record<string, Relation> = {
   ...trendRelationsOfItem,
   ...finalCheckRelationsOfItem,
   ...derivationRelationsOfItem,
+  ...useRelationsOfItem,
   ...projectRelationsOfItem,
   ...sessionRelationsOfItem,
   ...acquisitionRelationsOfItem,
