@@ -15,6 +15,7 @@ import { ObjectIdentity1764200000600 } from '../../migrations/1764200000600-obje
 import { SubstitutesAndPrices1764200000400 } from '../../migrations/1764200000400-substitutes-and-prices.js';
 import { PlansAndForecasts1764200000200 } from '../../migrations/1764200000200-plans-and-forecasts.js';
 import { ChainedLog1764200000701 } from '../../migrations/1764200000701-chained-log.js';
+import { UseAndMaintenance1764200000800 } from '../../migrations/1764200000800-use-and-maintenance.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -35,4 +36,5 @@ export const migrations = [
   Wants1764200000520,
   PositionWeight1764200000530,
   ChainedLog1764200000701,
+  UseAndMaintenance1764200000800,
 ];

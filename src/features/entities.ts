@@ -32,6 +32,9 @@ import { ProjectPlanEntity } from './forecast/projectPlan.entity.js';
 import { AwayEntity } from './pace/away.entity.js';
 import { ClaimEntity } from './provenance/claim.entity.js';
 import { ProvenanceEventEntity } from './provenance/provenanceEvent.entity.js';
+import { MaintenanceDoneEntity } from './use/maintenanceDone.entity.js';
+import { MaintenanceRuleEntity } from './use/maintenanceRule.entity.js';
+import { OnAirUseEntity } from './use/onAirUse.entity.js';
 import { FinalCheckEntity } from './readiness/finalCheck.entity.js';
 import { LimitEntity } from './readings/limit.entity.js';
 import { ReadingEntity } from './readings/reading.entity.js';
@@ -93,6 +96,9 @@ export const recordEntities = [
   MatchedSetMemberEntity,
   SweepEntity,
   FinalCheckEntity,
+  OnAirUseEntity,
+  MaintenanceRuleEntity,
+  MaintenanceDoneEntity,
   ProjectEntity,
   TaskEntity,
   TaskStepEntity,

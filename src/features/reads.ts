@@ -1,3 +1,4 @@
+import { maintenanceRuleReads, onAirUseReads, rotationReads } from './use/use.reads.js';
 import { shackReads } from './shack/shack.reads.js';
 import { awayReads, paceReads } from './pace/pace.reads.js';
 import { baselineReads, baselineTaskReads } from './baselines/baseline.reads.js';
@@ -64,6 +65,9 @@ const everyType: readonly TypeReads[] = [
   priceNoteReads,
   substitutionReads,
   substituteReads,
+  onAirUseReads,
+  maintenanceRuleReads,
+  rotationReads,
   inspectionReads,
   fitOutCheckReads,
   fitOutStandingReads,

@@ -4,6 +4,9 @@ import {
   CoverPictureResolver,
 } from './attachments/attachment.resolver.js';
 import { StoredFileResolver } from './attachments/storedFile.resolver.js';
+import { MaintenanceResolver, RotationResolver } from './use/maintenance.resolver.js';
+import { OnAirUseResolver, UseOfComponentResolver, UseOfItemResolver } from './use/use.resolver.js';
+import { OnAirResolver, OnAirRigResolver } from './shack/onAir.resolver.js';
 import { NextStepResolver, NextStepsResolver } from './shack/nextSteps.resolver.js';
 import {
   LeftOutRigResolver,
@@ -156,6 +159,13 @@ import {
 
 /** Everything that can be asked and done. */
 export const resolvers = [
+  OnAirUseResolver,
+  UseOfItemResolver,
+  UseOfComponentResolver,
+  MaintenanceResolver,
+  RotationResolver,
+  OnAirResolver,
+  OnAirRigResolver,
   ShackResolver,
   ServedRigResolver,
   RoleFilledResolver,

@@ -17,7 +17,7 @@ export function shackStory(api: TestApi): ShackStory {
         await carried(
           api,
           'createModel',
-          { itemKind: 'RIG', maker: 'Ardenwell', designation, ...more },
+          { itemKind: 'RIG', maker: 'Vessnor', designation, ...more },
           'model',
         )
       ).id,

@@ -30,6 +30,8 @@ export async function shedStory(api: TestApi): Promise<ShedStory> {
       name: 'The shed',
       ownerId: personId,
       homeCurrency: 'EUR',
+      ituRegion: null,
+      licenceClass: null,
       zone: 'Europe/Berlin',
     });
     const [rigId, otherRigId] = [await rig(work, 'R-001'), await rig(work, 'R-002')];

@@ -1,5 +1,5 @@
 import { Entity } from 'typeorm';
-import { ReferenceColumn, WordColumn } from '../../db/columns.js';
+import { CountColumn, ReferenceColumn, WordColumn } from '../../db/columns.js';
 import { KeptRow } from '../../db/keptRow.js';
 
 /** The one row that says whose collection this is and what it counts in. */
@@ -18,4 +18,12 @@ export class CollectionEntity extends KeptRow {
   /** IANA zone in which bench hours are kept unless a session says otherwise. */
   @WordColumn({ length: 64 })
   zone!: string;
+
+  /** Of the ITU, 1 to 3; null while nobody has said. */
+  @CountColumn({ nullable: true })
+  ituRegion!: 1 | 2 | 3 | null;
+
+  /** The class of the operator's licence, in words. */
+  @WordColumn({ nullable: true })
+  licenceClass!: string | null;
 }

@@ -1,4 +1,5 @@
 import { GraphQLCurrency, GraphQLTimeZone } from 'graphql-scalars';
+import { ItuRegion } from '../reference/ituRegion.js';
 import { Field, ID, InputType, Int } from 'type-graphql';
 
 @InputType({ description: 'What is to be said of the collection; what is left out stays.' })
@@ -23,4 +24,16 @@ export class DescribeCollectionInput {
     description: 'IANA zone in which bench hours are kept unless a session says otherwise.',
   })
   zone?: string;
+
+  @Field(() => ItuRegion, {
+    nullable: true,
+    description: 'The ITU region of the station, by which bands are named; null for unsaid.',
+  })
+  ituRegion?: ItuRegion | null;
+
+  @Field(() => String, {
+    nullable: true,
+    description: 'The class of the licence held, in words; null for unsaid.',
+  })
+  licenceClass?: string | null;
 }

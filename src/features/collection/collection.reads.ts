@@ -9,6 +9,8 @@ const columns = selectColumns('collection', [
   'ownerId',
   'homeCurrency',
   'zone',
+  'ituRegion',
+  'licenceClass',
 ]);
 
 export const collectionReads = tableReads('Collection', 'collection', columns, collectionRelations);

@@ -6,6 +6,7 @@ import { carryOut } from '../../api/kit/carryOut.js';
 import { loadedField, loadRelations } from '../../api/kit/loadRelations.js';
 import { payloadOf } from '../../api/kit/payloadOf.js';
 import type { Row } from '../../api/kit/typeReads.js';
+import { ItuRegion } from '../reference/ituRegion.js';
 import { Party } from '../parties/party.type.js';
 import { DescribeCollectionInput } from './collection.inputs.js';
 import { collectionReads } from './collection.reads.js';
@@ -44,6 +45,15 @@ export class CollectionResolver {
   @FieldResolver(() => Party, { nullable: true, description: 'Who owns it; null if unsaid.' })
   owner(@Root() collection: object, @Info() info: GraphQLResolveInfo) {
     return loadedField(collection, info);
+  }
+
+  @FieldResolver(() => ItuRegion, {
+    nullable: true,
+    description: 'The ITU region of the station; null if unsaid.',
+  })
+  ituRegion(@Root() collection: { ituRegion: number | null }): ItuRegion | null {
+    const { ituRegion } = collection;
+    return ituRegion === null ? null : (`REGION_${ituRegion}` as ItuRegion);
   }
 
   @Mutation(() => DescribeCollectionPayload, {

@@ -20,4 +20,10 @@ export class Collection {
     description: 'IANA zone in which bench hours are kept unless a session says otherwise.',
   })
   zone!: string;
+
+  @Field(() => String, {
+    nullable: true,
+    description: 'The class of the licence held, in words; null if unsaid. The licence governs.',
+  })
+  licenceClass!: string | null;
 }

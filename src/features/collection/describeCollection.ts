@@ -7,9 +7,13 @@ import { oneAtATime } from '../../db/oneAtATime.js';
 import { Refusal } from '../../db/refusal.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { currencyExponent } from '../money/currencyExponent.js';
+import type { ItuRegion } from '../reference/ituRegion.js';
 import { CollectionEntity } from './collection.entity.js';
 import type { DescribeCollectionInput } from './collection.inputs.js';
 import { undescribedCollection } from './undescribedCollection.js';
+
+const regionNumber = (region: ItuRegion | null): 1 | 2 | 3 | null =>
+  region === null ? null : (Number(region.slice(-1)) as 1 | 2 | 3);
 
 /** There is one row, written the first time that anything is said. */
 export async function describeCollection(
@@ -17,7 +21,7 @@ export async function describeCollection(
   input: DescribeCollectionInput,
 ): Promise<string> {
   const check = new Checklist(work);
-  const { name, homeCurrency, zone } = input;
+  const { name, homeCurrency, zone, ituRegion, licenceClass } = input;
   const ownerId = optionalRecordId('Party', input.ownerId, ['ownerId']);
   await check.exists('party', ownerId ?? null, ['ownerId']);
   if (isGiven(homeCurrency) && currencyExponent(homeCurrency) === null) {
@@ -28,6 +32,8 @@ export async function describeCollection(
     ...(ownerId !== undefined && { ownerId }),
     ...(isGiven(homeCurrency) && { homeCurrency }),
     ...(isGiven(zone) && { zone }),
+    ...(ituRegion !== undefined && { ituRegion: regionNumber(ituRegion) }),
+    ...(licenceClass !== undefined && { licenceClass: check.text(licenceClass, ['licenceClass']) }),
   };
   check.done();
   await oneAtATime(work, 'the collection');

@@ -4,4 +4,6 @@ export const undescribedCollection = (zone: string) => ({
   ownerId: null,
   homeCurrency: 'EUR',
   zone,
+  ituRegion: null,
+  licenceClass: null,
 });

@@ -2,6 +2,7 @@ import { attachmentRelationsOfItem } from '../attachments/attachment.reads.js';
 import { originalityRelationsOfItem } from '../originality/originality.reads.js';
 import { trendRelationsOfItem } from '../trends/trend.reads.js';
 import { readingRelationsOfItem } from '../readings/reading.reads.js';
+import { useRelationsOfItem } from '../use/use.reads.js';
 import { derivationRelationsOfItem } from '../readiness/derivation.reads.js';
 import { finalCheckRelationsOfItem } from '../readiness/finalCheck.reads.js';
 import { fittingRelationsOfItem } from '../parts/fitting.reads.js';
@@ -40,6 +41,7 @@ export const itemRelations: Record<string, Relation> = {
   ...originalityRelationsOfItem,
   ...finalCheckRelationsOfItem,
   ...derivationRelationsOfItem,
+  ...useRelationsOfItem,
   ...projectRelationsOfItem,
   ...sessionRelationsOfItem,
   ...acquisitionRelationsOfItem,

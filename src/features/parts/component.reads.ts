@@ -6,6 +6,7 @@ import { readingRelationsOfComponent } from '../readings/reading.reads.js';
 import { readingsByIds } from '../readings/readingsByIds.js';
 import { matchedSetRelationsOfComponent } from '../matchedSets/matchedSet.reads.js';
 import { trendRelationsOfComponent } from '../trends/trend.reads.js';
+import { useHours } from '../use/componentUse.reads.js';
 import { readComponentStandings } from './componentStandings.reads.js';
 import { fittingRelationsOfComponent } from './fitting.reads.js';
 
@@ -29,6 +30,7 @@ const state: Relation = async ({ database }, components) => {
 export const componentReads = tableReads('Component', 'component', columns, {
   partType: one('PartType', 'partTypeId'),
   state,
+  useHours,
   ...fittingRelationsOfComponent,
   ...readingRelationsOfComponent,
   ...trendRelationsOfComponent,
