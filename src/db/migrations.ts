@@ -15,6 +15,8 @@ import { ObjectIdentity1764200000600 } from '../../migrations/1764200000600-obje
 import { SubstitutesAndPrices1764200000400 } from '../../migrations/1764200000400-substitutes-and-prices.js';
 import { PlansAndForecasts1764200000200 } from '../../migrations/1764200000200-plans-and-forecasts.js';
 import { ChainedLog1764200000701 } from '../../migrations/1764200000701-chained-log.js';
+import { EvidenceAndDatedSerials1764200000601 } from '../../migrations/1764200000601-evidence-and-dated-serials.js';
+import { OutOfHand1764200000602 } from '../../migrations/1764200000602-out-of-hand.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -35,4 +37,6 @@ export const migrations = [
   Wants1764200000520,
   PositionWeight1764200000530,
   ChainedLog1764200000701,
+  EvidenceAndDatedSerials1764200000601,
+  OutOfHand1764200000602,
 ];

@@ -67,6 +67,28 @@ import {
   ProvenanceResolver,
 } from './provenance/provenance.resolver.js';
 import { ObjectIdOfItemResolver } from './objectId/objectId.resolver.js';
+import {
+  ChainOfProvenanceResolver,
+  HoldingResolver,
+  ProvenanceChainResolver,
+} from './provenance/chain.resolver.js';
+import { DatedSerialResolver } from './provenance/datedSerial.resolver.js';
+import { EventPartyResolver, PartiesOfEventResolver } from './provenance/eventParty.resolver.js';
+import {
+  EvidenceOfClaimResolver,
+  EvidenceOfEventResolver,
+} from './provenance/evidence.resolver.js';
+import { WrittenDatesResolver } from './provenance/writtenDates.resolver.js';
+import {
+  DisposalCostResolver,
+  DisposalLineResolver,
+  DisposalResolver,
+  ItemLossResolver,
+  LoanResolver,
+  OutOfHandOfItemResolver,
+  WhereaboutsResolver,
+} from './outOfHand/outOfHand.resolver.js';
+import { OutOfHandChangesResolver } from './outOfHand/outOfHandChanges.resolver.js';
 import { ProvenanceEventResolver } from './provenance/provenanceEvent.resolver.js';
 import { NodeResolver } from './nodes/node.resolver.js';
 import { ItemResolver } from './items/item.resolver.js';
@@ -219,6 +241,23 @@ export const resolvers = [
   ProvenanceOfItemResolver,
   ProvenanceResolver,
   ProvenanceEventResolver,
+  OutOfHandOfItemResolver,
+  WhereaboutsResolver,
+  LoanResolver,
+  ItemLossResolver,
+  DisposalResolver,
+  DisposalLineResolver,
+  DisposalCostResolver,
+  OutOfHandChangesResolver,
+  ChainOfProvenanceResolver,
+  ProvenanceChainResolver,
+  HoldingResolver,
+  EvidenceOfEventResolver,
+  EvidenceOfClaimResolver,
+  EventPartyResolver,
+  PartiesOfEventResolver,
+  DatedSerialResolver,
+  WrittenDatesResolver,
   ObjectIdOfItemResolver,
   ImportResolver,
   CollectionStandingResolver,
