@@ -1,7 +1,13 @@
 import type { DayRange } from '../dates/compareDates.js';
 import { dayNumber, dayOfNumber } from '../dates/dayNumber.js';
 import type { LocalDate } from '../dates/localDate.js';
-import { firstOf, lastOf, possibleDays, type DateStatement, type DayStretch } from './dateNetwork.js';
+import {
+  firstOf,
+  lastOf,
+  possibleDays,
+  type DateStatement,
+  type DayStretch,
+} from './dateNetwork.js';
 import { possibleStretches } from './possibleStretches.js';
 import { smallestConflict } from './smallestConflict.js';
 
@@ -56,7 +62,12 @@ const making = 'making';
 export function itemDates(facts: DateFacts): ItemDates {
   const words = new Map<string, string>();
   const statements: DateStatement[] = [];
-  const within = (id: string, node: string, alternatives: readonly DayRange[], said: string): void => {
+  const within = (
+    id: string,
+    node: string,
+    alternatives: readonly DayRange[],
+    said: string,
+  ): void => {
     words.set(id, said);
     statements.push({ kind: 'WITHIN', id, node, alternatives: alternatives.map(stretchOf) });
   };
@@ -68,7 +79,12 @@ export function itemDates(facts: DateFacts): ItemDates {
   for (const one of facts.making) within(one.id, making, [one], one.words);
   for (const one of facts.events) {
     within(one.id, one.id, [one], one.words);
-    order(`${one.id} after making`, making, one.id, 'Nothing happens to a thing before it is made.');
+    order(
+      `${one.id} after making`,
+      making,
+      one.id,
+      'Nothing happens to a thing before it is made.',
+    );
   }
   for (const code of facts.codes) {
     if (code.readings.length === 0) continue;

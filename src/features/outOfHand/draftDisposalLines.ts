@@ -77,12 +77,22 @@ function sharesOf(
   price: Money,
 ): readonly number[] {
   const stated = inputs.filter((line) => line.price);
-  if (stated.length === 0) return apportion(price.minorUnits, inputs.map(() => 1));
-  check.that(stated.length === inputs.length, 'Give a price for every line, or for none.', ['lines']);
+  if (stated.length === 0)
+    return apportion(
+      price.minorUnits,
+      inputs.map(() => 1),
+    );
+  check.that(stated.length === inputs.length, 'Give a price for every line, or for none.', [
+    'lines',
+  ]);
   const prices = inputs.map((line, index) => {
     const path = ['lines', String(index), 'price'];
     const own = line.price ? readPrice(check, line.price, path) : null;
-    check.that(own === null || own.currency === price.currency, `Give it in ${price.currency}.`, path);
+    check.that(
+      own === null || own.currency === price.currency,
+      `Give it in ${price.currency}.`,
+      path,
+    );
     return own?.minorUnits ?? 0;
   });
   const sum = prices.reduce((total, one) => total + one, 0);

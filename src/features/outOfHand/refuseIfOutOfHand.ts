@@ -21,5 +21,6 @@ export async function refuseIfOutOfHand(
   );
   const conflict = (message: string): void => check.add({ code: 'CONFLICT', message, path });
   if (lent) conflict(`It is lent since ${lent.lentOn}: write down its return first.`);
-  if (missing) conflict(`It is missing since ${missing.missedOn}: write down that it was found first.`);
+  if (missing)
+    conflict(`It is missing since ${missing.missedOn}: write down that it was found first.`);
 }

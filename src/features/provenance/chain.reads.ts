@@ -9,7 +9,10 @@ const day = (nowMs: number): string => new Date(nowMs).toISOString().slice(0, 10
 
 /** Who held each item, and what is not accounted for. */
 const chain: Relation = async ({ database: { reader }, nowMs }, groups) => {
-  const facts = await readProvenanceFacts(reader, groups.map(({ id }) => id));
+  const facts = await readProvenanceFacts(
+    reader,
+    groups.map(({ id }) => id),
+  );
   const rows = new Map(
     facts.map((one): [string, Row] => {
       const { held, coverage } = chainOf(one, day(nowMs));
@@ -24,7 +27,11 @@ const chain: Relation = async ({ database: { reader }, nowMs }, groups) => {
         wentLatestOn: until?.latest ?? null,
         end,
       }));
-      const { from: coveredFrom = null, certainShare = null, possibleShare = null } = coverage ?? {};
+      const {
+        from: coveredFrom = null,
+        certainShare = null,
+        possibleShare = null,
+      } = coverage ?? {};
       const gaps = coverage?.gaps ?? [];
       return [
         one.item.id,
@@ -37,7 +44,10 @@ const chain: Relation = async ({ database: { reader }, nowMs }, groups) => {
 };
 
 const dates: Relation = async ({ database: { reader }, nowMs }, groups) => {
-  const facts = await readProvenanceFacts(reader, groups.map(({ id }) => id));
+  const facts = await readProvenanceFacts(
+    reader,
+    groups.map(({ id }) => id),
+  );
   const found = new Map(facts.map((one) => [one.item.id, shownDates(one, day(nowMs))]));
   return { values: groups.map(({ id }) => found.get(id) ?? null), children: [], childType: null };
 };

@@ -40,7 +40,11 @@ export function chainOf(facts: ProvenanceFacts, today: string): Chain {
   });
   const isSame = (day: string) => (link: ChainEvent) =>
     link.toPartyId === owner && link.latest !== null && link.latest >= day;
-  const handover = ({ id, on }: FactHandover, from: string | null, to: string | null): ChainEvent => ({
+  const handover = (
+    { id, on }: FactHandover,
+    from: string | null,
+    to: string | null,
+  ): ChainEvent => ({
     eventId: id,
     kind: 'TRANSFER',
     earliest: on,
@@ -50,7 +54,9 @@ export function chainOf(facts: ProvenanceFacts, today: string): Chain {
   });
   const own = [
     // A purchase that is an event as well is one link, not two.
-    ...acquisitions.filter(({ on }) => !links.some(isSame(on))).map((one) => handover(one, one.partyId, owner)),
+    ...acquisitions
+      .filter(({ on }) => !links.some(isSame(on)))
+      .map((one) => handover(one, one.partyId, owner)),
     ...disposals.map((one) => handover(one, owner, one.partyId)),
   ];
   const chain = [...links, ...own];

@@ -16,7 +16,11 @@ const payload = (mutation: string, description: string) =>
   payloadOf(mutation, 'datedSerial', () => DatedSerial, description);
 const RecordDatedSerialPayload = payload('recordDatedSerial', 'The dated serial number.');
 const ChangeDatedSerialPayload = payload('changeDatedSerial', 'It as it is now.');
-const DatedSerialConnection = connectionOf('DatedSerial', () => DatedSerial, 'dated serial numbers');
+const DatedSerialConnection = connectionOf(
+  'DatedSerial',
+  () => DatedSerial,
+  'dated serial numbers',
+);
 
 @Resolver(() => Model)
 export class DatedSerialResolver {

@@ -17,7 +17,10 @@ export function datesOf(facts: ProvenanceFacts, today: string): DatesOfItem {
   const { serialNumber, modelId } = item;
   const serial =
     serialNumber === null || modelId === null ? null : serialDate(serialNumber, serials);
-  const parts = codes.map((code) => ({ ...code, readings: readDateCode(code.dateCode, dateCodeFormats) }));
+  const parts = codes.map((code) => ({
+    ...code,
+    readings: readDateCode(code.dateCode, dateCodeFormats),
+  }));
   const dated = events
     .filter(({ id }) => confidences.get(id)?.level !== 'CONTRADICTED')
     .filter(({ earliestOn, latestOn }) => earliestOn !== null || latestOn !== null)
@@ -36,7 +39,11 @@ export function datesOf(facts: ProvenanceFacts, today: string): DatesOfItem {
   }));
   const found = itemDates({
     today,
-    making: [...aboutTheMaking(facts), ...aboutTheSerial(serial), ...dated.filter((one) => one.isMaking)],
+    making: [
+      ...aboutTheMaking(facts),
+      ...aboutTheSerial(serial),
+      ...dated.filter((one) => one.isMaking),
+    ],
     events: [...dated.filter((one) => !one.isMaking), ...acquired],
     codes: parts.map((code) => ({
       id: idOf(code),

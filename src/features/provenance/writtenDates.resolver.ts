@@ -65,7 +65,8 @@ const longest = 200;
 @Resolver()
 export class WrittenDatesResolver {
   @Query(() => WrittenDateReading, {
-    description: 'Reads a date as EDTF, or offers EDTF for people’s words: "about 1962", "late 60s".',
+    description:
+      'Reads a date as EDTF, or offers EDTF for people’s words: "about 1962", "late 60s".',
   })
   readDate(
     @Arg('text', () => String, { description: 'The date as written.' }) text: string,
