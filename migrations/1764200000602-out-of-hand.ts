@@ -19,8 +19,10 @@ export class OutOfHand1764200000602 implements MigrationInterface {
     const indexed = (where: string) => ({
       indices: [{ columnNames: ['item_id'], isUnique: true, where }],
     });
+    // Its own index has a condition (below).
     const item = () => {
-      const { index: _index, ...plain } = reference('item_id', 'item');
+      const plain = reference('item_id', 'item');
+      delete plain.index;
       return plain;
     };
     await createTable(

@@ -89,6 +89,7 @@ import {
   WhereaboutsResolver,
 } from './outOfHand/outOfHand.resolver.js';
 import { OutOfHandChangesResolver } from './outOfHand/outOfHandChanges.resolver.js';
+import { ProvOfProvenanceResolver } from './provExport/prov.resolver.js';
 import { ProvenanceEventResolver } from './provenance/provenanceEvent.resolver.js';
 import { NodeResolver } from './nodes/node.resolver.js';
 import { ItemResolver } from './items/item.resolver.js';
@@ -241,6 +242,7 @@ export const resolvers = [
   ProvenanceOfItemResolver,
   ProvenanceResolver,
   ProvenanceEventResolver,
+  ProvOfProvenanceResolver,
   OutOfHandOfItemResolver,
   WhereaboutsResolver,
   LoanResolver,

@@ -1,5 +1,5 @@
 import type { DayRange } from '../dates/compareDates.js';
-import { dayNumber, dayOfNumber } from '../dates/dayNumber.js';
+import { dayNumber, dateOfDay } from '../dates/dayNumber.js';
 import type { LocalDate } from '../dates/localDate.js';
 import {
   firstOf,
@@ -122,8 +122,8 @@ const stretchOf = ({ earliest, latest }: DayRange): DayStretch => ({
 });
 
 const dayRange = ({ first, last }: DayStretch): DayRange => ({
-  earliest: Number.isFinite(first) ? dayOfNumber(first) : null,
-  latest: Number.isFinite(last) ? dayOfNumber(last) : null,
+  earliest: Number.isFinite(first) ? dateOfDay(first) : null,
+  latest: Number.isFinite(last) ? dateOfDay(last) : null,
 });
 
 const rangeOf = (days: readonly DayStretch[] | undefined): DayRange | null =>

@@ -3,11 +3,11 @@ import type { Relation, Row, TypeReads } from '../../api/kit/typeReads.js';
 import { listParameter } from '../../db/dialect.js';
 import type { RowSource } from '../../db/rowSource.js';
 import { dayNumber } from '../../domain/dates/dayNumber.js';
-import type { DisposalKind, LossKind, Whereabouts } from './lossKind.js';
+import type { LossKind } from './lossKind.js';
 
 interface Absence {
   itemId: string;
-  kind: 'LENT' | DisposalKind | LossKind;
+  kind: 'LENT' | 'DISPOSED_OF' | LossKind;
   since: string;
   dueOn: string | null;
   partyId: string | null;
@@ -36,7 +36,7 @@ export async function readWhereabouts(
     ids,
   );
   const gone = await rows<Absence>(
-    `SELECT disposal_line.item_id AS "itemId", disposal.kind AS "kind",
+    `SELECT disposal_line.item_id AS "itemId", 'DISPOSED_OF' AS "kind",
        disposal.disposed_on AS "since", NULL AS "dueOn", disposal.to_party_id AS "partyId",
        disposal.venue AS "placeName"
      FROM disposal_line JOIN disposal ON disposal.id = disposal_line.disposal_id
@@ -48,13 +48,10 @@ export async function readWhereabouts(
   const found = new Map<string, Row>(
     itemIds.map((id) => [id, { id, state: 'AT_HAND', ...atHand }]),
   );
-  for (const { itemId, kind, ...absence } of [...loans, ...losses]) {
+  for (const { itemId, kind, ...absence } of [...loans, ...losses, ...gone]) {
     const overdueDays =
       absence.dueOn === null ? 0 : Math.max(0, dayNumber(today) - dayNumber(absence.dueOn));
-    found.set(itemId, { id: itemId, state: kind as Whereabouts, ...absence, overdueDays });
-  }
-  for (const { itemId, kind: _kind, ...absence } of gone) {
-    found.set(itemId, { id: itemId, state: 'DISPOSED_OF', ...absence, overdueDays: 0 });
+    found.set(itemId, { id: itemId, state: kind, ...absence, overdueDays });
   }
   return found;
 }

@@ -1,5 +1,6 @@
 import type { Basis } from '../../api/kit/basis.type.js';
 import type { Relation, Row, TypeReads } from '../../api/kit/typeReads.js';
+import { provRelationsOfProvenance } from '../provExport/prov.reads.js';
 import { chainRelationsOfProvenance } from './chain.reads.js';
 import { claimsOf } from './claim.reads.js';
 import { readContradictions } from './contradictions.reads.js';
@@ -13,6 +14,7 @@ export const provenanceReads: TypeReads = {
   relations: {
     events: eventsByDate,
     ...chainRelationsOfProvenance,
+    ...provRelationsOfProvenance,
     contradictions: async ({ database: { reader }, nowMs }, groups) => {
       const found = await readContradictions(reader, idsOf(groups), dayOf(nowMs));
       const values = groups.map(({ id }) => found.get(id)?.contradictions ?? []);
