@@ -1,7 +1,7 @@
 import { itemDates, type ItemDates } from '../../domain/provenance/itemDates.js';
 import { serialDate, type SerialDate } from '../../domain/provenance/serialDate.js';
 import { readDateCode } from '../../domain/values/readDateCode.js';
-import { dateCodeFormats } from './dateCodeFormats.js';
+import { dateCodeFormats } from '../reference/valueTables.js';
 import { edtfRange } from './edtfRange.js';
 import type { FactCode, ProvenanceFacts } from './provenanceFacts.reads.js';
 
