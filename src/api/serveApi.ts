@@ -8,6 +8,7 @@ import { reads } from '../features/reads.js';
 import { buildApiSchema } from './buildApiSchema.js';
 import { answerBrokenBody } from './answerBrokenBody.js';
 import { createServer } from './createServer.js';
+import { downloadProvenance } from './downloadProvenance.js';
 import type { ApiContext } from './kit/apiContext.js';
 import { endSlowRequests } from './endSlowRequests.js';
 import { refuseForeignHosts } from './refuseForeignHosts.js';
@@ -78,6 +79,7 @@ export async function serveApi(database: Database, options: ServeOptions): Promi
       context: () => Promise.resolve(contextOf(database, options.clock())),
     }),
   );
+  app.get('/provenance/:file', downloadProvenance(database, options.clock));
   app.use(
     '/attachments',
     serveAttachments(new AttachmentStore(options.attachmentsFolder), () =>

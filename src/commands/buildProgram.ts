@@ -5,6 +5,7 @@ import { addDemo } from './demo.js';
 import { addExport } from './exportCollection.js';
 import { addImport } from './importFile.js';
 import { addLoad } from './load.js';
+import { addProvenance } from './exportProvenance.js';
 import { addRecompute } from './recompute.js';
 import { addSchema } from './schema.js';
 import { addServe } from './serve.js';
@@ -31,6 +32,7 @@ export function buildProgram(around: Surroundings): Command {
   addServe(program, around);
   addImport(program, around);
   addExport(program, around);
+  addProvenance(program, around);
   addLoad(program, around);
   addAttach(program, around);
   addVerify(program, around);

@@ -16,6 +16,8 @@ import { SubstitutesAndPrices1764200000400 } from '../../migrations/176420000040
 import { PlansAndForecasts1764200000200 } from '../../migrations/1764200000200-plans-and-forecasts.js';
 import { ChainedLog1764200000701 } from '../../migrations/1764200000701-chained-log.js';
 import { UseAndMaintenance1764200000800 } from '../../migrations/1764200000800-use-and-maintenance.js';
+import { EvidenceAndDatedSerials1764200000601 } from '../../migrations/1764200000601-evidence-and-dated-serials.js';
+import { OutOfHand1764200000602 } from '../../migrations/1764200000602-out-of-hand.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -37,4 +39,6 @@ export const migrations = [
   PositionWeight1764200000530,
   ChainedLog1764200000701,
   UseAndMaintenance1764200000800,
+  EvidenceAndDatedSerials1764200000601,
+  OutOfHand1764200000602,
 ];

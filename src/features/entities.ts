@@ -19,6 +19,13 @@ import { FitOutPositionEntity } from './models/fitOutPosition.entity.js';
 import { ModelEntity } from './models/model.entity.js';
 import { ModelCapabilityEntity } from './models/modelCapability.entity.js';
 import { ModelRoleEntity } from './models/modelRole.entity.js';
+import {
+  DisposalCostEntity,
+  DisposalEntity,
+  DisposalLineEntity,
+} from './outOfHand/disposal.entity.js';
+import { ItemLossEntity } from './outOfHand/itemLoss.entity.js';
+import { LoanEntity } from './outOfHand/loan.entity.js';
 import { PartyEntity } from './parties/party.entity.js';
 import { ComponentEntity } from './parts/component.entity.js';
 import { FittingEntity } from './parts/fitting.entity.js';
@@ -31,6 +38,9 @@ import { BaselineTaskEntity } from './baselines/baselineTask.entity.js';
 import { ProjectPlanEntity } from './forecast/projectPlan.entity.js';
 import { AwayEntity } from './pace/away.entity.js';
 import { ClaimEntity } from './provenance/claim.entity.js';
+import { DatedSerialEntity } from './provenance/datedSerial.entity.js';
+import { EventPartyEntity } from './provenance/eventParty.entity.js';
+import { EvidenceEntity } from './provenance/evidence.entity.js';
 import { ProvenanceEventEntity } from './provenance/provenanceEvent.entity.js';
 import { MaintenanceDoneEntity } from './use/maintenanceDone.entity.js';
 import { MaintenanceRuleEntity } from './use/maintenanceRule.entity.js';
@@ -84,6 +94,14 @@ export const recordEntities = [
   LotLineEntity,
   ClaimEntity,
   ProvenanceEventEntity,
+  EvidenceEntity,
+  LoanEntity,
+  ItemLossEntity,
+  DisposalEntity,
+  DisposalLineEntity,
+  DisposalCostEntity,
+  EventPartyEntity,
+  DatedSerialEntity,
   InspectionEntity,
   FitOutCheckEntity,
   FindingEntity,

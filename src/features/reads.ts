@@ -26,6 +26,17 @@ import { lotLineReads } from './acquisitions/lotLine.reads.js';
 import { expenseReads } from './expenses/expense.reads.js';
 import { claimReads } from './provenance/claim.reads.js';
 import { contradictionReads, provenanceReads } from './provenance/provenance.reads.js';
+import { holdingReads, provenanceChainReads } from './provenance/chain.reads.js';
+import { datedSerialReads } from './provenance/datedSerial.reads.js';
+import { eventPartyReads } from './provenance/eventParty.reads.js';
+import { evidenceReads } from './provenance/evidence.reads.js';
+import {
+  disposalLineReads,
+  disposalReads,
+  itemLossReads,
+  loanReads,
+} from './outOfHand/outOfHand.reads.js';
+import { whereaboutsReads } from './outOfHand/whereabouts.reads.js';
 import { provenanceEventReads } from './provenance/provenanceEvent.reads.js';
 import { itemReads } from './items/item.reads.js';
 import { placeReads } from './places/place.reads.js';
@@ -103,6 +114,16 @@ const everyType: readonly TypeReads[] = [
   provenanceReads,
   contradictionReads,
   provenanceEventReads,
+  loanReads,
+  itemLossReads,
+  disposalReads,
+  disposalLineReads,
+  whereaboutsReads,
+  evidenceReads,
+  eventPartyReads,
+  datedSerialReads,
+  provenanceChainReads,
+  holdingReads,
   placeReads,
   moveReads,
   changeReads,

@@ -70,6 +70,29 @@ import {
   ProvenanceResolver,
 } from './provenance/provenance.resolver.js';
 import { ObjectIdOfItemResolver } from './objectId/objectId.resolver.js';
+import {
+  ChainOfProvenanceResolver,
+  HoldingResolver,
+  ProvenanceChainResolver,
+} from './provenance/chain.resolver.js';
+import { DatedSerialResolver } from './provenance/datedSerial.resolver.js';
+import { EventPartyResolver, PartiesOfEventResolver } from './provenance/eventParty.resolver.js';
+import {
+  EvidenceOfClaimResolver,
+  EvidenceOfEventResolver,
+} from './provenance/evidence.resolver.js';
+import { WrittenDatesResolver } from './provenance/writtenDates.resolver.js';
+import {
+  DisposalCostResolver,
+  DisposalLineResolver,
+  DisposalResolver,
+  ItemLossResolver,
+  LoanResolver,
+  OutOfHandOfItemResolver,
+  WhereaboutsResolver,
+} from './outOfHand/outOfHand.resolver.js';
+import { OutOfHandChangesResolver } from './outOfHand/outOfHandChanges.resolver.js';
+import { ProvOfProvenanceResolver } from './provExport/prov.resolver.js';
 import { ProvenanceEventResolver } from './provenance/provenanceEvent.resolver.js';
 import { NodeResolver } from './nodes/node.resolver.js';
 import { ItemResolver } from './items/item.resolver.js';
@@ -229,6 +252,24 @@ export const resolvers = [
   ProvenanceOfItemResolver,
   ProvenanceResolver,
   ProvenanceEventResolver,
+  ProvOfProvenanceResolver,
+  OutOfHandOfItemResolver,
+  WhereaboutsResolver,
+  LoanResolver,
+  ItemLossResolver,
+  DisposalResolver,
+  DisposalLineResolver,
+  DisposalCostResolver,
+  OutOfHandChangesResolver,
+  ChainOfProvenanceResolver,
+  ProvenanceChainResolver,
+  HoldingResolver,
+  EvidenceOfEventResolver,
+  EvidenceOfClaimResolver,
+  EventPartyResolver,
+  PartiesOfEventResolver,
+  DatedSerialResolver,
+  WrittenDatesResolver,
   ObjectIdOfItemResolver,
   ImportResolver,
   CollectionStandingResolver,

@@ -19,6 +19,7 @@ import { housingRelationsOfItem } from '../housing/housing.reads.js';
 import { moveRelationsOfItem } from '../places/move.reads.js';
 import { serviceRelationsOfItem } from '../services/service.reads.js';
 import { standingRelationsOfItem } from '../standing/standingRelations.js';
+import { outOfHandRelationsOfItem } from '../outOfHand/outOfHand.reads.js';
 import { objectIdRelationsOfItem } from '../objectId/objectId.reads.js';
 import { missingPartRelationsOfItem } from '../replacements/missingParts.reads.js';
 import { replacementRelationsOfItem } from '../replacements/replacementList.reads.js';
@@ -48,6 +49,7 @@ export const itemRelations: Record<string, Relation> = {
   ...expenseRelationsOfItem,
   ...provenanceRelationsOfItem,
   ...objectIdRelationsOfItem,
+  ...outOfHandRelationsOfItem,
   ...standingRelationsOfItem,
   ...historyRelationsOfItem,
   ...housingRelationsOfItem,

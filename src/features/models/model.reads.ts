@@ -1,3 +1,4 @@
+import { datedSerialRelationsOfModel } from '../provenance/datedSerial.reads.js';
 import { childPages } from '../../api/kit/childPages.js';
 import { list, one } from '../../api/kit/relations.js';
 import { selectColumns } from '../../api/kit/selectColumns.js';
@@ -65,6 +66,7 @@ export const modelReads = tableReads('Model', 'model', columns, {
   }),
   limits: limitsOf('model_id'),
   ...priceRelationsOfModel,
+  ...datedSerialRelationsOfModel,
   items: childPages('Item', {
     table: 'item',
     columns: columnsOfItem,

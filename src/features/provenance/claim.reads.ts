@@ -2,6 +2,7 @@ import { childPages } from '../../api/kit/childPages.js';
 import { one } from '../../api/kit/relations.js';
 import { selectColumns } from '../../api/kit/selectColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
+import { evidenceRelationsOf } from './evidence.reads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
 
 const columns = selectColumns('claim', [
@@ -19,6 +20,7 @@ export const claimReads = tableReads('Claim', 'claim', columns, {
   item: one('Item', 'itemId'),
   acquisition: one('Acquisition', 'acquisitionId'),
   saidBy: one('Party', 'saidById'),
+  ...evidenceRelationsOf('claim_id'),
 });
 
 /** Claims in the order in which they were written down. */

@@ -1,10 +1,10 @@
-import { listParameter } from '../../db/dialect.js';
-import { groupedBy } from '../../db/groupedBy.js';
 import type { RowSource } from '../../db/rowSource.js';
 import { beforeMaking } from '../../domain/provenance/beforeMaking.js';
 import { eventYears } from '../../domain/provenance/eventYears.js';
+import { chainOf } from './chainOf.js';
+import { datesOf } from './datesOf.js';
 import { edtfRange } from './edtfRange.js';
-import type { ProvenanceEventKind } from './provenanceEventKind.js';
+import { readProvenanceFacts, type ProvenanceFacts } from './provenanceFacts.reads.js';
 
 export interface ContradictionRow {
   id: string;
@@ -14,59 +14,58 @@ export interface ContradictionRow {
   [field: string]: unknown;
 }
 
-interface EventRow {
-  eventId: string;
-  itemId: string;
-  kind: ProvenanceEventKind;
-  earliest: string | null;
-  latest: string | null;
-}
-interface ItemRow {
-  id: string;
-  madeEdtf: string | null;
-  firstYearMade: number | null;
-}
-
 /** What cannot be in the provenance of each item, and how many events were compared. */
 export async function readContradictions(
-  { rows, dialect }: RowSource,
+  source: RowSource,
   itemIds: readonly string[],
+  today: string,
 ): Promise<Map<string, { eventCount: number; contradictions: ContradictionRow[] }>> {
-  const ids = [listParameter(itemIds)];
-  const events = await rows<EventRow>(
-    `SELECT id AS "eventId", item_id AS "itemId", kind AS "kind", earliest_on AS "earliest",
-       latest_on AS "latest"
-     FROM provenance_event WHERE ${dialect.isAnyOf('item_id')} ORDER BY id`,
-    ids,
-  );
-  const items = await rows<ItemRow>(
-    `SELECT item.id AS "id", item.made_edtf AS "madeEdtf",
-       model.first_year_made AS "firstYearMade"
-     FROM item LEFT JOIN model ON model.id = item.model_id
-     WHERE ${dialect.isAnyOf('item.id')}`,
-    ids,
-  );
-  const byItem = groupedBy(events, (event) => event.itemId);
+  const facts = await readProvenanceFacts(source, itemIds);
   return new Map(
-    items.map((item) => {
-      const own = byItem.get(item.id) ?? [];
-      return [item.id, { eventCount: own.length, contradictions: contradictionsOf(item, own) }];
-    }),
+    facts.map((one) => [
+      one.item.id,
+      { eventCount: one.events.length, contradictions: contradictionsOf(one, today) },
+    ]),
   );
 }
 
-function contradictionsOf(item: ItemRow, events: readonly EventRow[]): ContradictionRow[] {
+function contradictionsOf(facts: ProvenanceFacts, today: string): ContradictionRow[] {
+  const { item, events } = facts;
+  const dated = events.map(({ id, kind, earliestOn, latestOn }) => ({
+    eventId: id,
+    kind,
+    earliest: earliestOn,
+    latest: latestOn,
+  }));
   const made = item.madeEdtf === null ? null : edtfRange(item.madeEdtf);
   const makings = [
     ...(made?.kind === 'range' ? [{ eventId: null, earliest: made.earliestOn }] : []),
-    ...events.filter(({ kind }) => kind === 'MADE'),
+    ...dated.filter(({ kind }) => kind === 'MADE'),
   ];
-  return [...eventYears(events, item.firstYearMade), ...beforeMaking(events, makings)].map(
-    ({ code, message, eventIds }, index) => ({
-      id: `${item.id}/${index}`,
-      code,
-      message,
-      eventIds,
-    }),
-  );
+  const early = [...eventYears(dated, item.firstYearMade), ...beforeMaking(dated, makings)];
+  const found = [
+    ...early,
+    ...chainOf(facts, today).problems,
+    // What two dates alone contradict is said above, event by event.
+    ...(early.length > 0 ? [] : conflictOf(facts, today)),
+  ];
+  return found.map(({ code, message, eventIds }, index) => ({
+    id: `${item.id}/${index}`,
+    code,
+    message,
+    eventIds,
+  }));
+}
+
+function conflictOf(facts: ProvenanceFacts, today: string) {
+  const { conflict } = datesOf(facts, today);
+  if (conflict.length === 0) return [];
+  const eventIds = new Set(facts.events.map(({ id }) => id));
+  return [
+    {
+      code: 'CONFLICTING_DATES' as const,
+      message: `These cannot all be true: ${conflict.map(({ words }) => words).join(' ')}`,
+      eventIds: conflict.flatMap(({ id }) => (eventIds.has(id) ? id : [])),
+    },
+  ];
 }

@@ -1,5 +1,7 @@
 import type { Basis } from '../../api/kit/basis.type.js';
 import type { Relation, Row, TypeReads } from '../../api/kit/typeReads.js';
+import { provRelationsOfProvenance } from '../provExport/prov.reads.js';
+import { chainRelationsOfProvenance } from './chain.reads.js';
 import { claimsOf } from './claim.reads.js';
 import { readContradictions } from './contradictions.reads.js';
 import { eventsByDate } from './provenanceEvent.reads.js';
@@ -11,13 +13,15 @@ export const provenanceReads: TypeReads = {
   byIds: () => Promise.resolve([]),
   relations: {
     events: eventsByDate,
-    contradictions: async ({ database: { reader } }, groups) => {
-      const found = await readContradictions(reader, idsOf(groups));
+    ...chainRelationsOfProvenance,
+    ...provRelationsOfProvenance,
+    contradictions: async ({ database: { reader }, nowMs }, groups) => {
+      const found = await readContradictions(reader, idsOf(groups), dayOf(nowMs));
       const values = groups.map(({ id }) => found.get(id)?.contradictions ?? []);
       return { values, children: values.flat(), childType: 'Contradiction' };
     },
     basis: async ({ database: { reader }, nowMs }, groups) => {
-      const found = await readContradictions(reader, idsOf(groups));
+      const found = await readContradictions(reader, idsOf(groups), dayOf(nowMs));
       const values = groups.map(({ id }) => basisOf(found.get(id)?.eventCount ?? 0, nowMs));
       return { values, children: [], childType: null };
     },
@@ -47,6 +51,8 @@ export const provenanceRelationsOfItem: Record<string, Relation> = {
     return Promise.resolve({ values: groups, children: groups, childType: 'Provenance' });
   },
 };
+
+const dayOf = (nowMs: number): string => new Date(nowMs).toISOString().slice(0, 10);
 
 const idsOf = (rows: readonly Row[]): string[] => rows.map(({ id }) => id);
 

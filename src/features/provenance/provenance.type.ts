@@ -7,6 +7,8 @@ export const ContradictionCode = describedEnum(
   {
     BEFORE_FIRST_YEAR_MADE: 'It surely ended before the model was first made.',
     BEFORE_MAKING: 'It surely ended before the item itself was made.',
+    TWO_HOLDERS: 'Two people would have held it at once.',
+    CONFLICTING_DATES: 'Statements about its dates cannot all be true; the fewest such are named.',
   },
 );
 export type ContradictionCode = keyof typeof ContradictionCode;

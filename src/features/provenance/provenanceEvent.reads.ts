@@ -2,6 +2,8 @@ import { childPages } from '../../api/kit/childPages.js';
 import { one } from '../../api/kit/relations.js';
 import { selectColumns } from '../../api/kit/selectColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
+import { evidenceRelationsOf } from './evidence.reads.js';
+import { partiesOfEvent } from './eventParty.reads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
 
 const columns = selectColumns('provenance_event', [
@@ -24,6 +26,8 @@ export const provenanceEventReads = tableReads('ProvenanceEvent', 'provenance_ev
   item: one('Item', 'itemId'),
   fromParty: one('Party', 'fromPartyId'),
   toParty: one('Party', 'toPartyId'),
+  parties: partiesOfEvent,
+  ...evidenceRelationsOf('event_id'),
 });
 
 /** Undated events come last: no day of the calendar sorts after this one. */
