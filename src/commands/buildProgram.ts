@@ -6,6 +6,7 @@ import { addExport } from './exportCollection.js';
 import { addImport } from './importFile.js';
 import { addLoad } from './load.js';
 import { addRecompute } from './recompute.js';
+import { addReports } from './reports.js';
 import { addSchema } from './schema.js';
 import { addServe } from './serve.js';
 import { addVerify } from './verify.js';
@@ -37,5 +38,6 @@ export function buildProgram(around: Surroundings): Command {
   addDemo(program, around);
   addRecompute(program, around);
   addSchema(program, around);
+  addReports(program, around);
   return program;
 }

@@ -12,6 +12,9 @@ import { Attachments1764200000700 } from '../../migrations/1764200000700-attachm
 import { ObjectIdentity1764200000600 } from '../../migrations/1764200000600-object-identity.js';
 import { SubstitutesAndPrices1764200000400 } from '../../migrations/1764200000400-substitutes-and-prices.js';
 import { PlansAndForecasts1764200000200 } from '../../migrations/1764200000200-plans-and-forecasts.js';
+import { TaskEvidence1764200000301 } from '../../migrations/1764200000301-task-evidence.js';
+import { TaskTemplates1764200000302 } from '../../migrations/1764200000302-task-templates.js';
+import { TaskParts1764200000303 } from '../../migrations/1764200000303-task-parts.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -29,4 +32,7 @@ export const migrations = [
   ObjectIdentity1764200000600,
   SubstitutesAndPrices1764200000400,
   PlansAndForecasts1764200000200,
+  TaskEvidence1764200000301,
+  TaskTemplates1764200000302,
+  TaskParts1764200000303,
 ];

@@ -45,8 +45,10 @@ import { MatchedSetEntity } from './matchedSets/matchedSet.entity.js';
 import { MatchedSetMemberEntity } from './matchedSets/matchedSetMember.entity.js';
 import { SweepEntity } from './sweeps/sweep.entity.js';
 import { TaskEntity } from './tasks/task.entity.js';
+import { TaskPartEntity } from './tasks/taskPart.entity.js';
 import { TaskPredecessorEntity } from './tasks/taskPredecessor.entity.js';
 import { TaskStepEntity } from './tasks/taskStep.entity.js';
+import { TaskTemplateEntity } from './templates/taskTemplate.entity.js';
 import { WorkBreakEntity } from './work/workBreak.entity.js';
 import { WorkSessionEntity } from './work/workSession.entity.js';
 import { PriceNoteEntity } from './prices/priceNote.entity.js';
@@ -100,6 +102,8 @@ export const recordEntities = [
   BaselineEntity,
   BaselineTaskEntity,
   AwayEntity,
+  TaskPartEntity,
+  TaskTemplateEntity,
   WorkSessionEntity,
   WorkBreakEntity,
   ExpenseEntity,

@@ -1,9 +1,17 @@
-import type { EarningRule, WeightedStep } from '../../domain/earnedValue/earningRule.js';
+import type { EarningRule, Evidence, WeightedStep } from '../../domain/earnedValue/earningRule.js';
+import type { KeptEvidence } from './checkEvidence.js';
 import type { TaskEntity } from './task.entity.js';
 
 /** A task's earning rule as the arithmetic takes it. */
 export function earningRuleOf(
-  task: Pick<TaskEntity, 'earningRule' | 'percentComplete' | 'percentEvidence'>,
+  task: Pick<
+    TaskEntity,
+    | 'earningRule'
+    | 'percentComplete'
+    | 'percentEvidence'
+    | 'percentEvidenceKind'
+    | 'percentEvidenceReadingId'
+  >,
   steps: readonly WeightedStep[],
 ): EarningRule {
   switch (task.earningRule) {
@@ -16,8 +24,17 @@ export function earningRuleOf(
       return {
         kind: task.earningRule,
         percent: task.percentComplete ?? 0,
-        evidence:
-          task.percentEvidence === null ? null : { kind: 'NOTE', reference: task.percentEvidence },
+        evidence: evidenceOf(task),
       };
   }
+}
+
+function evidenceOf({
+  percentEvidence,
+  percentEvidenceKind,
+  percentEvidenceReadingId,
+}: Pick<TaskEntity, keyof KeptEvidence>): Evidence | null {
+  const reference = percentEvidenceReadingId ?? percentEvidence;
+  if (reference === null) return null;
+  return { kind: percentEvidenceKind ?? 'NOTE', reference };
 }

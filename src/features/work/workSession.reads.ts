@@ -4,6 +4,7 @@ import { selectColumns } from '../../api/kit/selectColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
 import { netSeconds } from './netSeconds.reads.js';
+import { earlierVersions } from './sessionVersions.reads.js';
 import { sessionOverlaps } from './sessionOverlaps.reads.js';
 
 const columns = selectColumns('work_session', [
@@ -32,6 +33,7 @@ export const workSessionReads = tableReads('WorkSession', 'work_session', column
     orderBy: 'work_break.started_at, work_break.id',
   }),
   netSeconds,
+  earlierVersions,
   overlaps: sessionOverlaps,
 });
 
