@@ -1,17 +1,9 @@
 import type { EarningRule, Evidence, WeightedStep } from '../../domain/earnedValue/earningRule.js';
-import type { KeptEvidence } from './checkEvidence.js';
 import type { TaskEntity } from './task.entity.js';
 
 /** A task's earning rule as the arithmetic takes it. */
 export function earningRuleOf(
-  task: Pick<
-    TaskEntity,
-    | 'earningRule'
-    | 'percentComplete'
-    | 'percentEvidence'
-    | 'percentEvidenceKind'
-    | 'percentEvidenceReadingId'
-  >,
+  task: Pick<TaskEntity, 'earningRule' | 'percentComplete' | 'percentEvidence'> & MaybeEvidence,
   steps: readonly WeightedStep[],
 ): EarningRule {
   switch (task.earningRule) {
@@ -29,12 +21,11 @@ export function earningRuleOf(
   }
 }
 
-function evidenceOf({
-  percentEvidence,
-  percentEvidenceKind,
-  percentEvidenceReadingId,
-}: Pick<TaskEntity, keyof KeptEvidence>): Evidence | null {
-  const reference = percentEvidenceReadingId ?? percentEvidence;
+/** What was kept before evidence had kinds is a note. */
+type MaybeEvidence = Partial<Pick<TaskEntity, 'percentEvidenceKind' | 'percentEvidenceReadingId'>>;
+
+function evidenceOf(task: Pick<TaskEntity, 'percentEvidence'> & MaybeEvidence): Evidence | null {
+  const reference = task.percentEvidenceReadingId ?? task.percentEvidence;
   if (reference === null) return null;
-  return { kind: percentEvidenceKind ?? 'NOTE', reference };
+  return { kind: task.percentEvidenceKind ?? 'NOTE', reference };
 }
