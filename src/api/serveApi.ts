@@ -13,8 +13,9 @@ import type { ApiContext } from './kit/apiContext.js';
 import { endSlowRequests } from './endSlowRequests.js';
 import { refuseForeignHosts } from './refuseForeignHosts.js';
 import { servePages } from './servePages.js';
-import { serveSubscriptions } from './serveSubscriptions.js';
 import { serveAttachments } from './serveAttachments.js';
+import { serveDownloads } from './serveDownloads.js';
+import { serveSubscriptions } from './serveSubscriptions.js';
 import type { ErrorLog } from './showError.js';
 
 export interface ServeOptions {
@@ -87,6 +88,10 @@ export async function serveApi(database: Database, options: ServeOptions): Promi
     ),
   );
   if (options.pagesFolder !== undefined) app.use(servePages(options.pagesFolder));
+  app.use(
+    '/download',
+    serveDownloads(() => contextOf(database, options.clock())),
+  );
   app.get('/', (request, response) => {
     response.type('text/plain').send(greetingAt(request.headers.host ?? ''));
   });

@@ -7,6 +7,7 @@ import { addImport } from './importFile.js';
 import { addLoad } from './load.js';
 import { addProvenance } from './exportProvenance.js';
 import { addRecompute } from './recompute.js';
+import { addReports } from './reports.js';
 import { addSchema } from './schema.js';
 import { addServe } from './serve.js';
 import { addSignHead } from './signHead.js';
@@ -41,5 +42,6 @@ export function buildProgram(around: Surroundings): Command {
   addDemo(program, around);
   addRecompute(program, around);
   addSchema(program, around);
+  addReports(program, around);
   return program;
 }

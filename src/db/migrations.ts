@@ -18,6 +18,9 @@ import { ChainedLog1764200000701 } from '../../migrations/1764200000701-chained-
 import { UseAndMaintenance1764200000800 } from '../../migrations/1764200000800-use-and-maintenance.js';
 import { EvidenceAndDatedSerials1764200000601 } from '../../migrations/1764200000601-evidence-and-dated-serials.js';
 import { OutOfHand1764200000602 } from '../../migrations/1764200000602-out-of-hand.js';
+import { TaskEvidence1764200000301 } from '../../migrations/1764200000301-task-evidence.js';
+import { TaskTemplates1764200000302 } from '../../migrations/1764200000302-task-templates.js';
+import { TaskParts1764200000303 } from '../../migrations/1764200000303-task-parts.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -41,4 +44,7 @@ export const migrations = [
   UseAndMaintenance1764200000800,
   EvidenceAndDatedSerials1764200000601,
   OutOfHand1764200000602,
+  TaskEvidence1764200000301,
+  TaskTemplates1764200000302,
+  TaskParts1764200000303,
 ];

@@ -62,8 +62,10 @@ import { FindEntity } from './wants/find.entity.js';
 import { WantEntity } from './wants/want.entity.js';
 import { WantSubstituteEntity } from './wants/wantSubstitute.entity.js';
 import { TaskEntity } from './tasks/task.entity.js';
+import { TaskPartEntity } from './tasks/taskPart.entity.js';
 import { TaskPredecessorEntity } from './tasks/taskPredecessor.entity.js';
 import { TaskStepEntity } from './tasks/taskStep.entity.js';
+import { TaskTemplateEntity } from './templates/taskTemplate.entity.js';
 import { WorkBreakEntity } from './work/workBreak.entity.js';
 import { WorkSessionEntity } from './work/workSession.entity.js';
 import { PriceNoteEntity } from './prices/priceNote.entity.js';
@@ -131,6 +133,8 @@ export const recordEntities = [
   WantEntity,
   WantSubstituteEntity,
   FindEntity,
+  TaskPartEntity,
+  TaskTemplateEntity,
   WorkSessionEntity,
   WorkBreakEntity,
   ExpenseEntity,

@@ -58,6 +58,10 @@ import { stockReservationReads } from './stock/stockReservation.reads.js';
 import { stockDrawReads } from './stock/stockDraw.reads.js';
 import { serviceReads } from './services/service.reads.js';
 import { projectReads } from './projects/project.reads.js';
+import { heldBackTaskReads, nextTaskReads } from './nextTasks/nextTask.reads.js';
+import { partNeededReads } from './tasks/partsNeeded.reads.js';
+import { taskEvidenceReads } from './tasks/taskEvidence.reads.js';
+import { taskTemplateReads } from './templates/taskTemplate.reads.js';
 import { taskReads, taskStepReads } from './tasks/task.reads.js';
 import { sessionOverlapReads } from './work/sessionOverlaps.reads.js';
 import { workBreakReads, workSessionReads } from './work/workSession.reads.js';
@@ -92,6 +96,11 @@ const everyType: readonly TypeReads[] = [
   projectReads,
   taskReads,
   taskStepReads,
+  taskEvidenceReads,
+  partNeededReads,
+  taskTemplateReads,
+  nextTaskReads,
+  heldBackTaskReads,
   workSessionReads,
   workBreakReads,
   sessionOverlapReads,

@@ -179,6 +179,12 @@ import {
   MissingPartResolver,
   ReplacementsOfItemResolver,
 } from './replacements/replacements.resolver.js';
+import { HeldBackTaskResolver, NextTaskResolver } from './nextTasks/nextTask.resolver.js';
+import { ReportResolver } from './reports/report.resolver.js';
+import { PartNeededResolver, PartsOfTaskResolver } from './tasks/partsNeeded.resolver.js';
+import { EvidenceOfTaskResolver, TaskEvidenceResolver } from './tasks/taskEvidence.resolver.js';
+import { TaskTemplateResolver } from './templates/taskTemplate.resolver.js';
+import { SessionStoryResolver } from './work/sessionStory.resolver.js';
 
 /** Everything that can be asked and done. */
 export const resolvers = [
@@ -237,6 +243,15 @@ export const resolvers = [
   WorkSessionResolver,
   TimerSubscriptionResolver,
   FeedResolver,
+  SessionStoryResolver,
+  EvidenceOfTaskResolver,
+  TaskEvidenceResolver,
+  PartsOfTaskResolver,
+  PartNeededResolver,
+  TaskTemplateResolver,
+  NextTaskResolver,
+  HeldBackTaskResolver,
+  ReportResolver,
   SessionOverlapResolver,
   SessionsOfItemResolver,
   SessionsOfTaskResolver,

@@ -74,6 +74,8 @@ const readTask = (check: Checklist, task: NewTaskInput, path: string[]) => ({
   earningRule: task.rule,
   percentComplete: null,
   percentEvidence: null,
+  percentEvidenceKind: null,
+  percentEvidenceReadingId: null,
   hazardKinds: [...new Set(task.hazardKinds ?? [])],
   startedAt: null,
   finishedAt: null,

@@ -1,9 +1,9 @@
-import type { EarningRule, WeightedStep } from '../../domain/earnedValue/earningRule.js';
+import type { EarningRule, Evidence, WeightedStep } from '../../domain/earnedValue/earningRule.js';
 import type { TaskEntity } from './task.entity.js';
 
 /** A task's earning rule as the arithmetic takes it. */
 export function earningRuleOf(
-  task: Pick<TaskEntity, 'earningRule' | 'percentComplete' | 'percentEvidence'>,
+  task: Pick<TaskEntity, 'earningRule' | 'percentComplete' | 'percentEvidence'> & MaybeEvidence,
   steps: readonly WeightedStep[],
 ): EarningRule {
   switch (task.earningRule) {
@@ -16,8 +16,16 @@ export function earningRuleOf(
       return {
         kind: task.earningRule,
         percent: task.percentComplete ?? 0,
-        evidence:
-          task.percentEvidence === null ? null : { kind: 'NOTE', reference: task.percentEvidence },
+        evidence: evidenceOf(task),
       };
   }
+}
+
+/** What was kept before evidence had kinds is a note. */
+type MaybeEvidence = Partial<Pick<TaskEntity, 'percentEvidenceKind' | 'percentEvidenceReadingId'>>;
+
+function evidenceOf(task: Pick<TaskEntity, 'percentEvidence'> & MaybeEvidence): Evidence | null {
+  const reference = task.percentEvidenceReadingId ?? task.percentEvidence;
+  if (reference === null) return null;
+  return { kind: task.percentEvidenceKind ?? 'NOTE', reference };
 }

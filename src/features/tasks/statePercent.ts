@@ -4,19 +4,18 @@ import { Checklist } from '../../db/checklist.js';
 import { Refusal } from '../../db/refusal.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { earningRuleProblems } from '../../domain/earnedValue/earningRuleProblems.js';
+import { checkEvidence } from './checkEvidence.js';
 import { TaskEntity } from './task.entity.js';
 import type { StatePercentInput } from './taskProgress.inputs.js';
-
-const longestEvidence = 10_000;
 
 /** A stated percentage is worth what shows it. Stating one above 0 begins the task. */
 export async function statePercent(work: UnitOfWork, input: StatePercentInput): Promise<string> {
   const id = recordId('Task', input.id);
   const { version, percent } = input;
   const check = new Checklist(work);
-  const reference = check.words(input.evidence, ['evidence'], longestEvidence);
-  const evidence = { kind: 'NOTE' as const, reference };
-  for (const problem of earningRuleProblems({ kind: 'PERCENT_WITH_EVIDENCE', percent, evidence })) {
+  const evidence = await checkEvidence(work, check, input);
+  const asRule = { kind: 'PERCENT_WITH_EVIDENCE', percent, evidence: null } as const;
+  for (const problem of earningRuleProblems(asRule)) {
     check.refuse(problem.message, problem.path.slice());
   }
   check.done();
@@ -35,7 +34,7 @@ export async function statePercent(work: UnitOfWork, input: StatePercentInput): 
   const begins = status === 'NOT_STARTED' && percent > 0;
   await changeRow(work, TaskEntity, id, version, {
     percentComplete: percent,
-    percentEvidence: reference,
+    ...evidence,
     ...(begins && { status: 'IN_PROGRESS' as const, startedAt: startedAt ?? work.now }),
   });
   return id;

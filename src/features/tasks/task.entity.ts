@@ -11,6 +11,7 @@ import { KeptRow } from '../../db/keptRow.js';
 import type { HazardKind } from '../hazards/hazardKind.js';
 import type { EarningRuleKind } from './earningRuleKind.js';
 import type { EstimateDistribution } from './estimateDistribution.js';
+import type { EvidenceKind } from './evidenceKind.js';
 import type { TaskKind } from './taskKind.js';
 import type { TaskStatus } from './taskStatus.js';
 
@@ -54,6 +55,12 @@ export class TaskEntity extends KeptRow {
 
   @TextColumn({ nullable: true })
   percentEvidence!: string | null;
+
+  @WordColumn({ length: 20, nullable: true })
+  percentEvidenceKind!: EvidenceKind | null;
+
+  @ReferenceColumn('reading', { nullable: true })
+  percentEvidenceReadingId!: string | null;
 
   /** What can hurt while doing it. */
   @JsonColumn()

@@ -7,6 +7,8 @@ import type { Relation, Row } from '../../api/kit/typeReads.js';
 import { listParameter } from '../../db/dialect.js';
 import { stockRelationsOfTask } from '../stock/stockReservation.reads.js';
 import { forecastRelationsOfTask } from '../forecast/taskRemaining.reads.js';
+import { partRelationsOfTask } from './partsNeeded.reads.js';
+import { evidence } from './taskEvidence.reads.js';
 import { sessionRelationsOfTask } from '../work/workSession.reads.js';
 
 const names = [
@@ -23,6 +25,8 @@ const names = [
   'estimateDistribution',
   'percentComplete',
   'percentEvidence',
+  'percentEvidenceKind',
+  'percentEvidenceReadingId',
   'hazardKinds',
   'startedAt',
   'finishedAt',
@@ -85,6 +89,8 @@ export const taskReads = tableReads('Task', 'task', columns, {
   predecessors: linked('task_id', 'predecessor_id'),
   successors: linked('predecessor_id', 'task_id'),
   isReady,
+  evidence,
+  ...partRelationsOfTask,
   ...sessionRelationsOfTask,
   ...stockRelationsOfTask,
   ...forecastRelationsOfTask,

@@ -50,6 +50,15 @@ export class StatePercentInput {
   @Field(() => Int, { description: 'Share that is done, in percent, 0 to 100.' })
   percent!: number;
 
-  @Field(() => String, { description: 'What shows it: "11 of 14 capacitors replaced".' })
-  evidence!: string;
+  @Field(() => String, {
+    nullable: true,
+    description: 'What shows it: "11 of 14 capacitors replaced". This or a reading is needed.',
+  })
+  evidence?: string | null;
+
+  @Field(() => ID, {
+    nullable: true,
+    description: "A reading that shows it, of the task's item or of a part that sits or sat in it.",
+  })
+  readingId?: string | null;
 }

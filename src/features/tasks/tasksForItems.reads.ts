@@ -7,6 +7,7 @@ import type { ProjectStatus } from '../projects/projectStatus.js';
 import { earningRuleOf } from './earningRuleOf.js';
 import type { EarningRuleKind } from './earningRuleKind.js';
 import type { EstimateDistribution } from './estimateDistribution.js';
+import type { EvidenceKind } from './evidenceKind.js';
 import { estimateOf } from './estimateOf.js';
 import type { TaskKind } from './taskKind.js';
 import type { TaskStatus } from './taskStatus.js';
@@ -43,6 +44,8 @@ interface TaskRow {
   earningRule: EarningRuleKind;
   percentComplete: number | null;
   percentEvidence: string | null;
+  percentEvidenceKind: EvidenceKind | null;
+  percentEvidenceReadingId: string | null;
 }
 
 const ofItems = (dialect: Dialect): string =>
@@ -62,7 +65,9 @@ export async function readTasksForItems(
        task.likely_minutes AS "likelyMinutes", task.pessimistic_minutes AS "pessimisticMinutes",
        task.estimate_distribution AS "estimateDistribution",
        task.earning_rule AS "earningRule", task.percent_complete AS "percentComplete",
-       task.percent_evidence AS "percentEvidence"
+       task.percent_evidence AS "percentEvidence",
+       task.percent_evidence_kind AS "percentEvidenceKind",
+       task.percent_evidence_reading_id AS "percentEvidenceReadingId"
      FROM task ${ofItems(dialect)} ORDER BY project.id, task.ordinal, task.id`,
     [ids],
   );

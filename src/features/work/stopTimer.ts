@@ -4,8 +4,8 @@ import { removeRow } from '../../db/removeRow.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { checkSession } from './checkSession.js';
 import { breaksOf } from './keptBreaks.js';
+import { endQuestion } from './endQuestion.js';
 import { localMinute } from './localMinute.js';
-import { isForgottenTimer } from './sessionBounds.js';
 import type { StopTimerInput } from './timer.inputs.js';
 import { timerOf, type RunningTimer } from './timerOf.js';
 import { WorkBreakEntity } from './workBreak.entity.js';
@@ -55,15 +55,6 @@ function askForEnd(check: Checklist, { session, openBreak }: RunningTimer, now: 
       ['endedAt'],
     );
   }
-  const startedAtMs = Date.parse(session.startedAt);
-  if (isForgottenTimer({ startedAtMs, endedAtMs: null }, Date.parse(now))) {
-    const pause = openBreak
-      ? ` A break has lasted since ${localMinute(openBreak.startedAt, session.zone)}.`
-      : '';
-    check.refuse(
-      `The timer has been running since ${since}, more than 16 hours.${pause} ` +
-        'Say when the work ended: send endedAt.',
-      ['endedAt'],
-    );
-  }
+  const question = endQuestion(session, Date.parse(now), openBreak?.startedAt ?? null);
+  if (question !== null) check.refuse(question, ['endedAt']);
 }

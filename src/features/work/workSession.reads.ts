@@ -5,6 +5,7 @@ import { spareColumns } from '../../api/kit/spareColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
 import { netSeconds } from './netSeconds.reads.js';
+import { earlierVersions } from './sessionVersions.reads.js';
 import { sessionOverlaps } from './sessionOverlaps.reads.js';
 
 const names = [
@@ -43,6 +44,7 @@ export const workSessionReads = tableReads('WorkSession', 'work_session', column
     orderBy: 'work_break.started_at, work_break.id',
   }),
   netSeconds,
+  earlierVersions,
   overlaps: sessionOverlaps,
 });
 

@@ -1,0 +1,12 @@
+import { describedEnum } from '../../api/kit/describedEnum.js';
+
+export const EvidenceKind = describedEnum(
+  'EvidenceKind',
+  'What shows that a stated share of a task is done.',
+  {
+    NOTE: 'A sentence: "11 of 14 capacitors replaced".',
+    READING: 'A reading taken on the item or on a part in it.',
+    PHOTOGRAPH: 'A photograph of the item.',
+  },
+);
+export type EvidenceKind = keyof typeof EvidenceKind;
