@@ -2,13 +2,13 @@ import { checkedRecordId } from '../../api/kit/checkedRecordId.js';
 import type { Checklist } from '../../db/checklist.js';
 import { queryInWork } from '../../db/queryInWork.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
-import type { EvidenceKind } from './evidenceKind.js';
+import type { ProgressEvidenceKind } from './progressEvidenceKind.js';
 import type { StatePercentInput } from './taskProgress.inputs.js';
 
 const longestEvidence = 10_000;
 
 export interface KeptEvidence {
-  percentEvidenceKind: EvidenceKind;
+  percentEvidenceKind: ProgressEvidenceKind;
   percentEvidence: string | null;
   percentEvidenceReadingId: string | null;
 }

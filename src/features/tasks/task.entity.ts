@@ -11,7 +11,7 @@ import { KeptRow } from '../../db/keptRow.js';
 import type { HazardKind } from '../hazards/hazardKind.js';
 import type { EarningRuleKind } from './earningRuleKind.js';
 import type { EstimateDistribution } from './estimateDistribution.js';
-import type { EvidenceKind } from './evidenceKind.js';
+import type { ProgressEvidenceKind } from './progressEvidenceKind.js';
 import type { TaskKind } from './taskKind.js';
 import type { TaskStatus } from './taskStatus.js';
 
@@ -57,7 +57,7 @@ export class TaskEntity extends KeptRow {
   percentEvidence!: string | null;
 
   @WordColumn({ length: 20, nullable: true })
-  percentEvidenceKind!: EvidenceKind | null;
+  percentEvidenceKind!: ProgressEvidenceKind | null;
 
   @ReferenceColumn('reading', { nullable: true })
   percentEvidenceReadingId!: string | null;

@@ -7,7 +7,7 @@ import type { ProjectStatus } from '../projects/projectStatus.js';
 import { earningRuleOf } from './earningRuleOf.js';
 import type { EarningRuleKind } from './earningRuleKind.js';
 import type { EstimateDistribution } from './estimateDistribution.js';
-import type { EvidenceKind } from './evidenceKind.js';
+import type { ProgressEvidenceKind } from './progressEvidenceKind.js';
 import { estimateOf } from './estimateOf.js';
 import type { TaskKind } from './taskKind.js';
 import type { TaskStatus } from './taskStatus.js';
@@ -44,7 +44,7 @@ interface TaskRow {
   earningRule: EarningRuleKind;
   percentComplete: number | null;
   percentEvidence: string | null;
-  percentEvidenceKind: EvidenceKind | null;
+  percentEvidenceKind: ProgressEvidenceKind | null;
   percentEvidenceReadingId: string | null;
 }
 

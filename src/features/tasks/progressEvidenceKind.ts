@@ -1,7 +1,7 @@
 import { describedEnum } from '../../api/kit/describedEnum.js';
 
-export const EvidenceKind = describedEnum(
-  'EvidenceKind',
+export const ProgressEvidenceKind = describedEnum(
+  'ProgressEvidenceKind',
   'What shows that a stated share of a task is done.',
   {
     NOTE: 'A sentence: "11 of 14 capacitors replaced".',
@@ -9,4 +9,4 @@ export const EvidenceKind = describedEnum(
     PHOTOGRAPH: 'A photograph of the item.',
   },
 );
-export type EvidenceKind = keyof typeof EvidenceKind;
+export type ProgressEvidenceKind = keyof typeof ProgressEvidenceKind;
