@@ -7,18 +7,25 @@ export class UseAndMaintenance1764200000800 implements MigrationInterface {
   name = 'UseAndMaintenance1764200000800';
 
   async up(runner: QueryRunner): Promise<void> {
-    await createTable(runner, 'on_air_use', [
-      ...kept(),
-      reference('item_id', 'item'),
-      reference('rig_use_id', 'on_air_use', orNull),
-      instant('started_at'),
-      integer('minutes'),
-      integer('contacts'),
-      word('band', 10, orNull),
-      word('mode', 20, orNull),
-      reference('operator_id', 'party', orNull),
-      text('note', orNull),
-    ]);
+    await createTable(
+      runner,
+      'on_air_use',
+      [
+        ...kept(),
+        reference('item_id', 'item'),
+        reference('rig_use_id', 'on_air_use', orNull),
+        instant('started_at'),
+        integer('minutes'),
+        integer('contacts'),
+        word('band', 10, orNull),
+        word('mode', 20, orNull),
+        reference('operator_id', 'party', orNull),
+        text('note', orNull),
+      ],
+      {
+        indices: [{ name: 'on_air_use_item_start', columnNames: ['item_id', 'started_at'] }],
+      },
+    );
     await createTable(runner, 'maintenance_rule', [
       ...kept(),
       reference('item_id', 'item'),

@@ -125,16 +125,10 @@ describe.each(['sqlite', 'postgres'] as const)('use on the air on %s', (engine) 
 
   it('ages a component by the use of whatever it sat in', async () => {
     const fit = { itemId: rig, designator: 'V1', component: { marking: '6146B' } };
-    const fitting = await carried(
-      api,
-      'fitComponent',
-      fit,
-      'fitting',
-      '{ id version component { id } }',
-    );
+    const fitting = await carried(api, 'fitComponent', fit, 'fitting', '{ id component { id } }');
     api.nowMs += DAY_MS;
     await used(rig, 2);
-    const removal = { fittingId: fitting.id, version: fitting.version, disposition: 'STOCK' };
+    const removal = { componentId: fitting.component.id, disposition: 'STOCK' };
     api.nowMs += DAY_MS;
     await attempt(api, 'removeComponent', removal, 'fitting { id }');
     const { node } = await api.ask(

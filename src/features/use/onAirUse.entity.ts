@@ -10,7 +10,7 @@ import { KeptRow } from '../../db/keptRow.js';
 
 /** A rig was in use on the air, or an accessory served it then. */
 @Entity({ name: 'on_air_use' })
-@Index(['itemId', 'startedAt'])
+@Index('on_air_use_item_start', ['itemId', 'startedAt'])
 export class OnAirUseEntity extends KeptRow {
   @ReferenceColumn('item')
   itemId!: string;
