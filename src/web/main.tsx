@@ -6,10 +6,12 @@ import './look/base.css';
 import './look/print.css';
 import { App } from './app/App.js';
 import { followChanges } from './api/followChanges.js';
+import { keepForOffline } from './app/keepForOffline.js';
 import { chosenLight, showLight } from './app/light.js';
 
 showLight(chosenLight());
 void followChanges();
+keepForOffline();
 
 const root = document.getElementById('root');
 if (root) {

@@ -6,4 +6,7 @@ export const pages = [
   { name: 'one-set', address: '/sets/R-005', isThereWhen: '#story li' },
   { name: 'one-set-hazard', address: '/sets/R-006', isThereWhen: '#story li' },
   { name: 'accessory', address: '/sets/A-004', isThereWhen: '#story li' },
+  { name: 'provenance', address: '/sets/R-009/provenance', isThereWhen: 'td' },
+  { name: 'wanted', address: '/wanted', isThereWhen: 'h2' },
+  { name: 'bring-a-list', address: '/bring-a-list', isThereWhen: 'input[type=file]' },
 ];

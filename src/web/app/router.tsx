@@ -29,9 +29,30 @@ const set = createRoute({
   component: lazyRouteComponent(() => import('../pages/set/SetPage.js'), 'SetPage'),
 });
 
+const provenance = createRoute({
+  getParentRoute: () => root,
+  path: '/sets/$number/provenance',
+  component: lazyRouteComponent(
+    () => import('../pages/provenance/ProvenancePage.js'),
+    'ProvenancePage',
+  ),
+});
+
+const wanted = createRoute({
+  getParentRoute: () => root,
+  path: '/wanted',
+  component: lazyRouteComponent(() => import('../pages/wanted/WantedPage.js'), 'WantedPage'),
+});
+
+const bringList = createRoute({
+  getParentRoute: () => root,
+  path: '/bring-a-list',
+  component: lazyRouteComponent(() => import('../pages/import/ImportPage.js'), 'ImportPage'),
+});
+
 /** Every address of the dashboard. */
 export const router = createRouter({
-  routeTree: root.addChildren([tonight, collection, set]),
+  routeTree: root.addChildren([tonight, collection, set, provenance, wanted, bringList]),
   defaultPreload: 'intent',
   scrollRestoration: true,
 });

@@ -1,8 +1,11 @@
 import { frame } from './de/frame.js';
+import { bringList } from './de/bringList.js';
+import { provenance } from './de/provenance.js';
 import { set } from './de/set.js';
 import { shelf } from './de/shelf.js';
 import { tonight } from './de/tonight.js';
+import { wanted } from './de/wanted.js';
 import { words } from './de/words.js';
 import type { Texts } from './texts.js';
 
-export const de: Texts = { frame, set, shelf, tonight, words };
+export const de: Texts = { bringList, frame, provenance, set, shelf, tonight, wanted, words };

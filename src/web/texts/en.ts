@@ -1,8 +1,11 @@
 import { frame } from './en/frame.js';
+import { bringList } from './en/bringList.js';
+import { provenance } from './en/provenance.js';
 import { set } from './en/set.js';
 import { shelf } from './en/shelf.js';
 import { tonight } from './en/tonight.js';
+import { wanted } from './en/wanted.js';
 import { words } from './en/words.js';
 
 /** Every text of the pages, in English; other languages have the same. */
-export const en = { frame, set, shelf, tonight, words };
+export const en = { bringList, frame, provenance, set, shelf, tonight, wanted, words };

@@ -1,3 +1,4 @@
+import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useLiveQuery } from '../../api/useLiveQuery.js';
 import { SetStoryDocument } from '../../gql/graphql.js';
@@ -26,7 +27,15 @@ export function SetStory({ number }: { number: string }) {
   const item = data?.item;
   const lines = item ? storyLines(item, texts, formats) : [];
   return (
-    <Sheet id="story" title={set.story}>
+    <Sheet
+      id="story"
+      title={set.story}
+      aside={
+        <Link to="/sets/$number/provenance" params={{ number }}>
+          {set.toProvenance}
+        </Link>
+      }
+    >
       {error && !data && <Failed error={error} retry={fetchAgain} />}
       {!data && !error && <Loading />}
       {item && lines.length === 0 && <p>{set.noStory}</p>}

@@ -35,9 +35,8 @@ export function NextSteps() {
               </span>
               <div>
                 <p>
-                  <strong>{step.action}</strong>{' '}
                   <Link to="/sets/$number" params={{ number: step.item.inventoryNumber }}>
-                    {step.item.inventoryNumber} {step.item.name}
+                    {step.action}
                   </Link>
                 </p>
                 <p className={styles['why']}>{step.reason}</p>

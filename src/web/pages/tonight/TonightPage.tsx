@@ -39,8 +39,10 @@ export function TonightPage() {
               <Notice title={tonight.noneTitle} help={tonight.noneHelp} />
             )}
           </section>
-          <NextSteps />
-          <LeftOut shack={data.shack} />
+          <div className={styles['below']}>
+            <NextSteps />
+            <LeftOut shack={data.shack} />
+          </div>
         </>
       )}
     </>

@@ -23,6 +23,7 @@ export const frame = {
   tryAgain: 'Noch einmal',
   notFoundTitle: 'Unter dieser Adresse liegt nichts',
   notFoundHelp: 'Vielleicht ein Tippfehler. Die Sammlung nennt alles, was da ist.',
+  importHint: 'Nichts geht anderswohin als an dieses Programm.',
   basis: 'Wie wurde das gezählt?',
   close: 'Schließen',
   more: 'Mehr zeigen',

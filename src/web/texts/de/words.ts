@@ -100,6 +100,19 @@ export const words = {
     SUPPORTED: 'durch Belege gestützt',
     CONTRADICTED: 'durch Belege widersprochen',
   },
+  confidence: {
+    CLAIMED: 'nur behauptet',
+    CONTRADICTED: 'widersprochen',
+    DISPUTED: 'umstritten',
+    SUPPORTED: 'gestützt',
+    WEAKLY_SUPPORTED: 'schwach gestützt',
+    WELL_SUPPORTED: 'gut gestützt',
+  },
+  urgency: {
+    STOPS_A_SET: 'ein Gerät wartet darauf',
+    STOPS_WORK: 'Arbeit wartet darauf',
+    NOTHING_WAITS: 'nichts wartet darauf',
+  },
   zone: {
     WHOLE: 'Ganzes',
     CABINET: 'Gehäuse',

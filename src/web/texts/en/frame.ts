@@ -24,6 +24,7 @@ export const frame = {
   tryAgain: 'Try again',
   notFoundTitle: 'Nothing is kept under this address',
   notFoundHelp: 'It may have been typed wrong. The collection lists everything there is.',
+  importHint: 'Nothing is sent anywhere but to this program.',
   basis: 'How was this counted?',
   close: 'Close',
   more: 'Show more',

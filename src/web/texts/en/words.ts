@@ -96,6 +96,19 @@ export const words = {
     SUPPORTED: 'supported by evidence',
     CONTRADICTED: 'contradicted by evidence',
   },
+  confidence: {
+    CLAIMED: 'only claimed',
+    CONTRADICTED: 'contradicted',
+    DISPUTED: 'disputed',
+    SUPPORTED: 'supported',
+    WEAKLY_SUPPORTED: 'weakly supported',
+    WELL_SUPPORTED: 'well supported',
+  },
+  urgency: {
+    STOPS_A_SET: 'a set waits for it',
+    STOPS_WORK: 'work waits for it',
+    NOTHING_WAITS: 'nothing waits for it',
+  },
   zone: {
     WHOLE: 'whole',
     CABINET: 'cabinet',

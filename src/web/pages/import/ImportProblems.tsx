@@ -1,0 +1,55 @@
+import { useEffect, useMemo } from 'react';
+import type { ImportListMutation } from '../../gql/graphql.js';
+import { buttonClass } from '../../parts/Button.js';
+import { figureCell, Table } from '../../parts/Table.js';
+import { useTexts } from '../../texts/textsContext.js';
+import { problemsAsCsv } from './problemsAsCsv.js';
+
+type Problems = NonNullable<ImportListMutation['importList']['report']>['problems'];
+
+const shown = 200;
+
+/** What is wrong, line by line; all of it can be downloaded. */
+export function ImportProblems({ count, problems }: { count: number; problems: Problems }) {
+  const { bringList } = useTexts();
+  const address = useMemo(
+    () => URL.createObjectURL(new Blob([problemsAsCsv(problems)], { type: 'text/csv' })),
+    [problems],
+  );
+  useEffect(
+    () => () => {
+      URL.revokeObjectURL(address);
+    },
+    [address],
+  );
+  return (
+    <section>
+      <h2>{bringList.problems(count)}</h2>
+      <p>
+        <a className={buttonClass()} href={address} download="problems.csv">
+          {bringList.fetchProblems}
+        </a>
+      </p>
+      <Table
+        name={bringList.problems(count)}
+        head={
+          <tr>
+            <th scope="col" className={figureCell}>
+              {bringList.line}
+            </th>
+            <th scope="col">{bringList.column}</th>
+            <th scope="col">{bringList.mend}</th>
+          </tr>
+        }
+      >
+        {problems.slice(0, shown).map(({ line, column, message }, index) => (
+          <tr key={index}>
+            <td className={figureCell}>{line ?? '–'}</td>
+            <td>{column ?? '–'}</td>
+            <td>{message}</td>
+          </tr>
+        ))}
+      </Table>
+    </section>
+  );
+}

@@ -1,0 +1,22 @@
+interface Problem {
+  line: number | null;
+  column: string | null;
+  message: string;
+}
+
+/** RFC 4180, with a mark before what a spreadsheet would take for a formula. */
+export const problemsAsCsv = (problems: readonly Problem[]): string =>
+  [['line', 'column', 'message'], ...problems.map(cells)]
+    .map((row) => row.map(quoted).join(','))
+    .join('\r\n');
+
+const cells = ({ line, column, message }: Problem): string[] => [
+  line === null ? '' : String(line),
+  column ?? '',
+  message,
+];
+
+const quoted = (cell: string): string => {
+  const harmless = /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
+  return `"${harmless.replaceAll('"', '""')}"`;
+};

@@ -1,0 +1,26 @@
+export const wanted = {
+  title: 'Gesucht',
+  print: 'Auf ein Blatt drucken',
+  keptFrom: (minute: string) =>
+    `Keine Verbindung: die Liste vom ${minute}. Gekauftes wird hier vermerkt und später gesendet.`,
+  neverFetched:
+    'Die Liste wurde auf diesem Gerät noch nie geöffnet, während das Programm antwortete. Einmal daheim öffnen.',
+  noneTitle: 'Nichts wird gesucht',
+  noneHelp:
+    'Was einem Gerät fehlt, kann mit recordWant auf diese Liste; sie sagt dann, was darauf wartet.',
+  waiting: 'Gekauft, noch nicht gesendet',
+  forget: 'Diesen Kauf vergessen',
+  something: 'etwas Ungenanntes',
+  upTo: (amount: string) => `bis ${amount}`,
+  noCeiling: 'keine Obergrenze',
+  forSet: (set: string, where: string) => (where ? `für ${set}, ${where}` : `für ${set}`),
+  instead: (names: string) => `tut es auch: ${names}`,
+  bought: 'Gekauft',
+  boughtThis: (what: string) => `Gekauft: ${what}`,
+  priceIn: (currency: string) => `Preis für alle, in ${currency}`,
+  priceHelp: 'Den Preis in Ziffern schreiben: 12 oder 12,50.',
+  howMany: 'Wie viele',
+  whichOne: 'Welches',
+  noteIt: 'Vermerken',
+  notYet: 'Noch nicht',
+};

@@ -1,0 +1,27 @@
+/** The list for the fair. */
+export const wanted = {
+  title: 'Wanted',
+  print: 'Print on one sheet',
+  keptFrom: (minute: string) =>
+    `No connection: the list as of ${minute}. What you buy is noted here and sent later.`,
+  neverFetched:
+    'The list was never opened on this device while the program answered. Open it once at home.',
+  noneTitle: 'Nothing is wanted',
+  noneHelp:
+    'What a set lacks can be put on this list with recordWant; it then says what waits for it.',
+  waiting: 'Bought, not sent yet',
+  forget: 'Forget this purchase',
+  something: 'something not named',
+  upTo: (amount: string) => `up to ${amount}`,
+  noCeiling: 'no ceiling set',
+  forSet: (set: string, where: string) => (where ? `for ${set}, ${where}` : `for ${set}`),
+  instead: (names: string) => `will do instead: ${names}`,
+  bought: 'Bought it',
+  boughtThis: (what: string) => `Bought it: ${what}`,
+  priceIn: (currency: string) => `Price of all, in ${currency}`,
+  priceHelp: 'Write the price in figures: 12 or 12.50.',
+  howMany: 'How many',
+  whichOne: 'Which one',
+  noteIt: 'Note it',
+  notYet: 'Not yet',
+};
