@@ -1,3 +1,4 @@
+import { RatesResolver } from './rates/rates.resolver.js';
 import {
   AttachmentResolver,
   AttachmentsOfRecordResolver,
@@ -351,4 +352,5 @@ export const resolvers = [
   QueuedProjectResolver,
   QueueEffectResolver,
   WorkQueueResolver,
+  RatesResolver,
 ] as const;
