@@ -21,6 +21,7 @@ import { OutOfHand1764200000602 } from '../../migrations/1764200000602-out-of-ha
 import { TaskEvidence1764200000301 } from '../../migrations/1764200000301-task-evidence.js';
 import { TaskTemplates1764200000302 } from '../../migrations/1764200000302-task-templates.js';
 import { TaskParts1764200000303 } from '../../migrations/1764200000303-task-parts.js';
+import { Worth1764200001000 } from '../../migrations/1764200001000-worth.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -47,4 +48,5 @@ export const migrations = [
   TaskEvidence1764200000301,
   TaskTemplates1764200000302,
   TaskParts1764200000303,
+  Worth1764200001000,
 ];

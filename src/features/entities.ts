@@ -70,6 +70,14 @@ import { WorkBreakEntity } from './work/workBreak.entity.js';
 import { WorkSessionEntity } from './work/workSession.entity.js';
 import { PriceNoteEntity } from './prices/priceNote.entity.js';
 import { SubstitutionEntity } from './substitution/substitution.entity.js';
+import { SpendingCeilingEntity } from './ceilings/spendingCeiling.entity.js';
+import { PlannedCostEntity } from './costToCome/plannedCost.entity.js';
+import { InquiryEntity } from './goingOn/inquiry.entity.js';
+import { PriceIndexEntity, PriceIndexPointEntity } from './priceIndex/priceIndex.entity.js';
+import { ExchangeRateEntity } from './rates/exchangeRate.entity.js';
+import { ItemOutlookEntity } from './worth/itemOutlook.entity.js';
+import { ValueNoteEntity } from './worth/valueNote.entity.js';
+import { WorthTermsEntity } from './worth/worthTerms.entity.js';
 
 /**
  * Every table that holds what a person recorded, in an order in which each refers only to those
@@ -140,6 +148,15 @@ export const recordEntities = [
   ExpenseEntity,
   StoredFileEntity,
   AttachmentEntity,
+  ExchangeRateEntity,
+  PriceIndexEntity,
+  PriceIndexPointEntity,
+  ValueNoteEntity,
+  ItemOutlookEntity,
+  WorthTermsEntity,
+  PlannedCostEntity,
+  InquiryEntity,
+  SpendingCeilingEntity,
   SignedHeadEntity,
   ChangeEntity,
 ] as const;

@@ -20,6 +20,7 @@ import {
   attachmentsOfRecord,
   storedFileReads,
 } from './attachments/attachment.reads.js';
+import { exchangeRateReads } from './rates/exchangeRate.reads.js';
 import type { Reads, TypeReads } from '../api/kit/typeReads.js';
 import { acquisitionReads, extraCostReads } from './acquisitions/acquisition.reads.js';
 import { lotLineReads } from './acquisitions/lotLine.reads.js';
@@ -155,6 +156,7 @@ const everyType: readonly TypeReads[] = [
   sweepRowReads,
   stockReservationReads,
   stockDrawReads,
+  exchangeRateReads,
 ];
 
 /** Photographs and papers can be shown with any record. */

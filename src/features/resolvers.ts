@@ -1,3 +1,4 @@
+import { RatesResolver } from './rates/rates.resolver.js';
 import {
   AttachmentResolver,
   AttachmentsOfRecordResolver,
@@ -186,6 +187,10 @@ import { EvidenceOfTaskResolver, TaskEvidenceResolver } from './tasks/taskEviden
 import { TaskTemplateResolver } from './templates/taskTemplate.resolver.js';
 import { SessionStoryResolver } from './work/sessionStory.resolver.js';
 
+import { CapacitorCalculatorsResolver } from './calculators/capacitorCalculators.resolver.js';
+import { MainsCalculatorsResolver } from './calculators/mainsCalculators.resolver.js';
+import { RadioCalculatorsResolver } from './calculators/radioCalculators.resolver.js';
+
 /** Everything that can be asked and done. */
 export const resolvers = [
   OnAirUseResolver,
@@ -195,6 +200,9 @@ export const resolvers = [
   RotationResolver,
   OnAirResolver,
   OnAirRigResolver,
+  CapacitorCalculatorsResolver,
+  MainsCalculatorsResolver,
+  RadioCalculatorsResolver,
   ShackResolver,
   ServedRigResolver,
   RoleFilledResolver,
@@ -351,4 +359,5 @@ export const resolvers = [
   QueuedProjectResolver,
   QueueEffectResolver,
   WorkQueueResolver,
+  RatesResolver,
 ] as const;
