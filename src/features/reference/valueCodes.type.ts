@@ -19,7 +19,7 @@ export const PreferredSeries = describedEnum(
 );
 export type PreferredSeries = keyof typeof PreferredSeries;
 
-@ObjectType({
+@ObjectType('PreferredValue', {
   description: 'A value that is made, beside one that is wanted.',
   simpleResolvers: true,
 })
@@ -98,7 +98,10 @@ export class DecodedValue {
   source!: ReferenceSourceType;
 }
 
-@ObjectType({ description: 'One thing that a date code may mean.', simpleResolvers: true })
+@ObjectType('DateCodeReading', {
+  description: 'One thing that a date code may mean.',
+  simpleResolvers: true,
+})
 export class DateCodeReadingType {
   @Field(() => GraphQLLocalDate, { description: 'The earliest day that it can mean.' })
   earliest!: string;

@@ -1,7 +1,6 @@
 import ical, { ICalCalendarMethod, type ICalEventData } from 'ical-generator';
 
 /** What XML and most readers of calendars do not take, but for tab and line feed. */
-// eslint-disable-next-line no-control-regex
 const controlCharacters = /[\u0000-\u0008\u000b-\u001f\u007f]/g;
 
 export const calendarWords = (text: string): string =>

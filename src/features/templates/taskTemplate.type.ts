@@ -33,7 +33,7 @@ export class TemplateTaskHistory {
   mostHours!: number;
 }
 
-@ObjectType({ description: 'A task of a template.', simpleResolvers: true })
+@ObjectType('TemplateTask', { description: 'A task of a template.', simpleResolvers: true })
 export class TemplateTaskType {
   @Field(() => Int, { description: 'Its place in the template, from 0.' })
   position!: number;

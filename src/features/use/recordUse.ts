@@ -21,8 +21,10 @@ export async function recordUse(work: UnitOfWork, input: RecordUseInput): Promis
   refuseEndToCome(check, work, startedAt, minutes);
   const { contacts } = input;
   check.that(contacts >= 0, 'Contacts are counted from 0 up.', ['contacts']);
-  const band = input.band == null ? null : check.words(input.band, ['band'], 10);
-  const mode = input.mode == null ? null : check.words(input.mode, ['mode'], 20);
+  const band =
+    input.band === undefined || input.band === null ? null : check.words(input.band, ['band'], 10);
+  const mode =
+    input.mode === undefined || input.mode === null ? null : check.words(input.mode, ['mode'], 20);
   check.that(
     band === null || /^\d{1,4}(\.\d{1,2})?(m|cm|mm)$/.test(band),
     'Write the band as its wavelength: 40m, 70cm.',
