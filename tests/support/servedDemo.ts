@@ -1,4 +1,5 @@
 import { existsSync } from 'node:fs';
+import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { serveApi } from '../../src/api/serveApi.js';
@@ -13,6 +14,12 @@ export interface ServedDemo {
   /** http://127.0.0.1:… */
   url: string;
   database: Database;
+  /** One question to the API, as another program would ask it; throws when it is refused. */
+  ask(query: string, variables?: Record<string, unknown>): Promise<any>;
+  /** Stops serving; the collection stays open. */
+  stop(): Promise<void>;
+  /** Serves again at the same address. */
+  startAgain(): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -25,27 +32,46 @@ export async function servedDemo({ isEmpty = false } = {}): Promise<ServedDemo> 
   if (!existsSync(join(pagesFolder, 'index.html'))) {
     throw new Error('The pages are not built: run `npm run build` first.');
   }
+  const attachmentsFolder = await mkdtemp(join(tmpdir(), 'reglow-test-attachments-'));
   const { url: databaseUrl, drop } = await freshDatabase('sqlite');
   const database = await openCollection(databaseUrl);
   if (!isEmpty) await loadDemo(database, seedFolder('demo'), new Date());
-  const running = await serveApi(database, {
-    host: '127.0.0.1',
-    port: 0,
-    allowedHosts: [],
-    pagesFolder,
-    attachmentsFolder: join(tmpdir(), `reglow-test-attachments-${process.pid}`),
-    clock: () => Date.now(),
-    log: (id, error) => {
-      console.error(id, error);
-    },
-  });
+  const serveAt = (port: number) =>
+    serveApi(database, {
+      host: '127.0.0.1',
+      port,
+      allowedHosts: [],
+      pagesFolder,
+      attachmentsFolder,
+      clock: () => Date.now(),
+      log: (id, error) => {
+        console.error(id, error);
+      },
+    });
+  let running = await serveAt(0);
+  const { url } = running;
   return {
-    url: running.url,
+    url,
     database,
+    ask: async (query, variables = {}) => {
+      const answer = await fetch(`${url}/graphql`, {
+        method: 'POST',
+        headers: { 'content-type': 'application/json' },
+        body: JSON.stringify({ query, variables }),
+      });
+      const { data, errors } = (await answer.json()) as { data?: any; errors?: unknown };
+      if (errors) throw new Error(JSON.stringify(errors));
+      return data;
+    },
+    stop: () => running.close(),
+    startAgain: async () => {
+      running = await serveAt(Number(new URL(url).port));
+    },
     close: async () => {
       await running.close();
       await database.close();
       await drop();
+      await rm(attachmentsFolder, { recursive: true, force: true });
     },
   };
 }

@@ -7,7 +7,7 @@ export const wanted = {
     'Die Liste wurde auf diesem Gerät noch nie geöffnet, während das Programm antwortete. Einmal daheim öffnen.',
   noneTitle: 'Nichts wird gesucht',
   noneHelp:
-    'Was einem Gerät fehlt, kann mit recordWant auf diese Liste; sie sagt dann, was darauf wartet.',
+    'Was einem Gerät fehlt, kann mit addWant auf diese Liste; sie sagt dann, was darauf wartet.',
   waiting: 'Gekauft, noch nicht gesendet',
   forget: 'Diesen Kauf vergessen',
   something: 'etwas Ungenanntes',

@@ -8,7 +8,7 @@ export const wanted = {
     'The list was never opened on this device while the program answered. Open it once at home.',
   noneTitle: 'Nothing is wanted',
   noneHelp:
-    'What a set lacks can be put on this list with recordWant; it then says what waits for it.',
+    'What a set lacks can be put on this list with addWant; it then says what waits for it.',
   waiting: 'Bought, not sent yet',
   forget: 'Forget this purchase',
   something: 'something not named',
