@@ -159,6 +159,30 @@ describe.each(['sqlite', 'postgres'] as const)(
       expect(((await past(itemId)).dates.codes[0].possible as any[]).length).toBe(2);
     });
 
+    it('takes a part that is original to another set for a replacement', async () => {
+      const donor = await rig({ modelId });
+      const itemId = await rig({ modelId });
+      await fit(donor, 'V7', { dateCode: '137-7-10', origin: 'ORIGINAL' });
+      const { item } = await api.ask(
+        'query ($id: ID!) { item: node(id: $id) { ... on Rig { components { nodes { component { id } } } } } }',
+        { id: donor },
+      );
+      const { id } = item.components.nodes[0].component;
+      await send(api, 'removeComponent', 'fitting', 'id', {
+        componentId: id,
+        disposition: 'MOVED',
+        removedAt: '2021-02-01T10:00:00Z',
+      });
+      await send(api, 'fitComponent', 'fitting', 'id', {
+        itemId,
+        designator: 'V7',
+        componentId: id,
+        fittedAt: '2021-02-02T10:00:00Z',
+      });
+      const [code] = (await past(itemId)).dates.codes;
+      expect(code.origin).toBe('REPLACEMENT');
+    });
+
     it('names the fewest statements that cannot all be true', async () => {
       const itemId = await rig({ modelId });
       await event({ itemId, kind: 'MADE', dateEdtf: '1960-02' });

@@ -87,7 +87,12 @@ describe.each(['sqlite', 'postgres'] as const)(
           title: 'Steps',
           kind: 'OTHER',
           state: 'NOT_STARTED',
-          estimate: { optimisticHours: 1, likelyHours: 2, pessimisticHours: 3 },
+          estimate: {
+            optimisticHours: 1,
+            likelyHours: 2,
+            pessimisticHours: 3,
+            distribution: 'PERT_BETA',
+          },
           earningRule: {
             kind: 'WEIGHTED_STEPS',
             steps: [

@@ -95,10 +95,15 @@ export async function readProvenanceFacts(
      WHERE ${dialect.isAnyOf('disposal_line.item_id')} ORDER BY disposal.id`,
     ids,
   );
+  // A part that is original to another set is a replacement in this one.
   const codes = await rows<FactCode>(
     `SELECT component.id AS "componentId", fitting.item_id AS "itemId",
        fitting.designator AS "designator", component.date_code AS "dateCode",
-       component.origin AS "origin", fitting.fitted_at AS "fittedAt"
+       CASE WHEN component.origin = 'ORIGINAL' AND EXISTS (SELECT 1 FROM fitting before_it
+           WHERE before_it.component_id = component.id AND before_it.item_id <> fitting.item_id
+             AND before_it.fitted_at < fitting.fitted_at)
+         THEN 'REPLACEMENT' ELSE component.origin END AS "origin",
+       fitting.fitted_at AS "fittedAt"
      FROM fitting JOIN component ON component.id = fitting.component_id
      WHERE component.date_code IS NOT NULL AND ${dialect.isAnyOf('fitting.item_id')}
      ORDER BY fitting.designator, fitting.fitted_at, component.id`,
