@@ -23,6 +23,7 @@ import { TaskTemplates1764200000302 } from '../../migrations/1764200000302-task-
 import { TaskParts1764200000303 } from '../../migrations/1764200000303-task-parts.js';
 import { Worth1764200001000 } from '../../migrations/1764200001000-worth.js';
 import { Treatments1764200000540 } from '../../migrations/1764200000540-treatments.js';
+import { PhotographEvidence1764200001200 } from '../../migrations/1764200001200-photograph-evidence.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -51,4 +52,5 @@ export const migrations = [
   TaskParts1764200000303,
   Worth1764200001000,
   Treatments1764200000540,
+  PhotographEvidence1764200001200,
 ];

@@ -129,6 +129,8 @@ export const recordEntities = [
   OnAirUseEntity,
   MaintenanceRuleEntity,
   MaintenanceDoneEntity,
+  StoredFileEntity,
+  AttachmentEntity,
   ProjectEntity,
   TaskEntity,
   TaskStepEntity,

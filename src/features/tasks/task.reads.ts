@@ -28,6 +28,7 @@ const names = [
   'percentEvidence',
   'percentEvidenceKind',
   'percentEvidenceReadingId',
+  'percentEvidenceAttachmentId',
   'hazardKinds',
   'startedAt',
   'finishedAt',
