@@ -22,6 +22,8 @@ import { TaskEvidence1764200000301 } from '../../migrations/1764200000301-task-e
 import { TaskTemplates1764200000302 } from '../../migrations/1764200000302-task-templates.js';
 import { TaskParts1764200000303 } from '../../migrations/1764200000303-task-parts.js';
 import { Worth1764200001000 } from '../../migrations/1764200001000-worth.js';
+import { Treatments1764200000540 } from '../../migrations/1764200000540-treatments.js';
+import { PhotographEvidence1764200001200 } from '../../migrations/1764200001200-photograph-evidence.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -49,4 +51,6 @@ export const migrations = [
   TaskTemplates1764200000302,
   TaskParts1764200000303,
   Worth1764200001000,
+  Treatments1764200000540,
+  PhotographEvidence1764200001200,
 ];

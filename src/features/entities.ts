@@ -66,6 +66,8 @@ import { TaskPartEntity } from './tasks/taskPart.entity.js';
 import { TaskPredecessorEntity } from './tasks/taskPredecessor.entity.js';
 import { TaskStepEntity } from './tasks/taskStep.entity.js';
 import { TaskTemplateEntity } from './templates/taskTemplate.entity.js';
+import { TreatmentEntity } from './treatments/treatment.entity.js';
+import { TreatmentAgentEntity } from './treatments/treatmentAgent.entity.js';
 import { WorkBreakEntity } from './work/workBreak.entity.js';
 import { WorkSessionEntity } from './work/workSession.entity.js';
 import { PriceNoteEntity } from './prices/priceNote.entity.js';
@@ -127,10 +129,14 @@ export const recordEntities = [
   OnAirUseEntity,
   MaintenanceRuleEntity,
   MaintenanceDoneEntity,
+  StoredFileEntity,
+  AttachmentEntity,
   ProjectEntity,
   TaskEntity,
   TaskStepEntity,
   TaskPredecessorEntity,
+  TreatmentEntity,
+  TreatmentAgentEntity,
   StockLotEntity,
   StockReservationEntity,
   StockDrawEntity,

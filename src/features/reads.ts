@@ -68,6 +68,11 @@ import { sessionOverlapReads } from './work/sessionOverlaps.reads.js';
 import { workBreakReads, workSessionReads } from './work/workSession.reads.js';
 import { priceNoteReads } from './prices/price.reads.js';
 import { substituteReads, substitutionReads } from './substitution/substitutes.reads.js';
+import {
+  agentMeetingReads,
+  treatmentAgentReads,
+  treatmentReads,
+} from './treatments/treatment.reads.js';
 import { donorReads } from './replacements/donors.reads.js';
 import { missingPartReads } from './replacements/missingParts.reads.js';
 
@@ -88,6 +93,9 @@ const everyType: readonly TypeReads[] = [
   fitOutCheckReads,
   fitOutStandingReads,
   findingReads,
+  treatmentReads,
+  treatmentAgentReads,
+  agentMeetingReads,
   hazardReads,
   componentReads,
   componentStandingReads,

@@ -60,6 +60,14 @@ import { HazardResolver } from './hazards/hazard.resolver.js';
 import { ItemFindingsResolver } from './findings/itemFindings.resolver.js';
 import { FeedResolver } from './feed/feed.resolver.js';
 import { FindingResolver } from './findings/finding.resolver.js';
+import { AgentMeetingResolver, TreatmentAgentResolver } from './treatments/agent.resolver.js';
+import { TreatmentResolver } from './treatments/treatment.resolver.js';
+import {
+  TreatmentsOfComponentResolver,
+  TreatmentsOfFindingResolver,
+  TreatmentsOfItemResolver,
+  TreatmentsOfTaskResolver,
+} from './treatments/treatmentsOf.resolver.js';
 import { ImportResolver } from './import/import.resolver.js';
 import { AcquisitionResolver, ExtraCostResolver } from './acquisitions/acquisition.resolver.js';
 import { AcquisitionOfItemResolver, LotLineResolver } from './acquisitions/lotLine.resolver.js';
@@ -230,6 +238,13 @@ export const resolvers = [
   FitOutStandingResolver,
   ItemFitOutResolver,
   FindingResolver,
+  TreatmentResolver,
+  TreatmentAgentResolver,
+  AgentMeetingResolver,
+  TreatmentsOfItemResolver,
+  TreatmentsOfComponentResolver,
+  TreatmentsOfTaskResolver,
+  TreatmentsOfFindingResolver,
   ItemFindingsResolver,
   HazardResolver,
   ComponentResolver,

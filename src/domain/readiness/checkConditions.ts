@@ -1,15 +1,22 @@
+import { dayInZone } from '../dates/dayInZone.js';
 import { allOf, metLeaf, unmetLeaf, type Condition, type Evidence } from './condition.js';
 import { finalCheckStanding } from './finalCheckStanding.js';
 import { latestCheck } from './latestCheck.js';
 import { lapsedBlocker } from './lapsedBlocker.js';
 import type { FinalCheckFacts, ProcedureFacts } from './readinessFacts.js';
 
+/** The instant that is asked about, and the zone whose days the sentences name. */
+export interface AskedMoment {
+  readonly nowMs: number;
+  readonly zone: string;
+}
+
 /** That every final check named for an item is passed, and not lapsed at an instant. */
 export function checkConditions(
   itemId: string,
   procedures: readonly ProcedureFacts[],
   finalChecks: readonly FinalCheckFacts[],
-  nowMs: number,
+  { nowMs, zone }: AskedMoment,
 ): Condition {
   const about = {
     code: 'FINAL_CHECKS_PASSED',
@@ -23,9 +30,9 @@ export function checkConditions(
     const lapse = lapses.find((one) => one.procedureCode === procedureCode);
     const blocker =
       blockers.find(({ subjectId }) => subjectId === procedureCode) ??
-      (lapse && nowMs >= lapse.lapsesAtMs ? lapsedBlocker(lapse) : undefined);
+      (lapse && nowMs >= lapse.lapsesAtMs ? lapsedBlocker(lapse, zone) : undefined);
     if (blocker) return unmetLeaf(about, blocker, evidence);
-    const until = lapse ? `, until ${new Date(lapse.lapsesAtMs).toISOString()}` : '';
+    const until = lapse ? `, until ${dayInZone(lapse.lapsesAtMs, zone)}` : '';
     const subject = { subjectKind: 'PROCEDURE', subjectId: procedureCode } as const;
     return metLeaf({ ...about, ...subject }, `“${name}” is passed${until}.`, evidence);
   });

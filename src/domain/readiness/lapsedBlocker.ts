@@ -1,9 +1,13 @@
+import { dayInZone } from '../dates/dayInZone.js';
 import type { Blocker } from './blocker.js';
 import type { CheckLapse } from './finalCheckStanding.js';
 
-/** What stands in the way once a passed check has lapsed. */
-export function lapsedBlocker({ name, roleName, lapsesAtMs, procedureCode }: CheckLapse): Blocker {
-  const since = new Date(lapsesAtMs).toISOString();
+/** What stands in the way once a passed check has lapsed; the day is that of the zone. */
+export function lapsedBlocker(
+  { name, roleName, lapsesAtMs, procedureCode }: CheckLapse,
+  zone: string,
+): Blocker {
+  const since = dayInZone(lapsesAtMs, zone);
   const again = {
     level: 'CHECKS_DUE',
     subjectId: procedureCode,

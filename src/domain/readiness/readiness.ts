@@ -5,8 +5,8 @@ import { readinessStanding } from './readinessStanding.js';
 /**
  * May this rig go on the air? The worst of what is recorded decides; every reason is named with
  * what would remove it. An aid to memory: local codes, the licence held and qualified practice
- * come first. Equal to `readinessAt(readinessStanding(facts), nowMs)`.
+ * come first. Equal to `readinessAt(readinessStanding(facts), nowMs, zone)`.
  */
-export function readiness(facts: ReadinessFacts, nowMs: number): Readiness {
-  return readinessAt(readinessStanding(facts), nowMs);
+export function readiness(facts: ReadinessFacts, nowMs: number, zone = 'UTC'): Readiness {
+  return readinessAt(readinessStanding(facts), nowMs, zone);
 }

@@ -16,12 +16,15 @@ export interface Readiness {
   readonly basis: Basis;
 }
 
-/** Readiness at an instant from a kept standing: only the lapse of checks is applied anew. */
-export function readinessAt(standing: ReadinessStanding, nowMs: number): Readiness {
+/**
+ * Readiness at an instant from a kept standing: only the lapse of checks is applied anew.
+ * @param zone IANA zone of the days that the sentences name.
+ */
+export function readinessAt(standing: ReadinessStanding, nowMs: number, zone = 'UTC'): Readiness {
   const lapsed = standing.lapses.filter((lapse) => nowMs >= lapse.lapsesAtMs);
   return {
     level: levelAt(standing, nowMs),
-    blockers: [...standing.blockers, ...lapsed.map(lapsedBlocker)],
+    blockers: [...standing.blockers, ...lapsed.map((lapse) => lapsedBlocker(lapse, zone))],
     cautions: standing.cautions,
     checksValidUntilMs: standing.checksValidUntilMs,
     servedRoles: standing.servedRoles,

@@ -1,4 +1,4 @@
-import { checkConditions } from './checkConditions.js';
+import { checkConditions, type AskedMoment } from './checkConditions.js';
 import { allOf, hasState, unmetLeaf, type Condition } from './condition.js';
 import { itemConditions } from './itemConditions.js';
 import type { AccessoryFacts, RoleFacts } from './readinessFacts.js';
@@ -11,7 +11,7 @@ export function roleCondition(
   role: RoleFacts,
   accessories: ReadonlyMap<string, AccessoryFacts>,
   rigId: string,
-  nowMs: number,
+  asked: AskedMoment,
 ): Condition {
   const about = {
     code: 'ROLE_SERVED',
@@ -21,7 +21,7 @@ export function roleCondition(
   } as const;
   const [noCandidate] = roleStanding(role, accessories).blockers;
   if (role.accessoryIds.length === 0 && noCandidate) return unmetLeaf(about, noCandidate);
-  const children = role.accessoryIds.map((id) => accessoryCondition(id, accessories, [], nowMs));
+  const children = role.accessoryIds.map((id) => accessoryCondition(id, accessories, [], asked));
   const levels = children.map(({ level }) => level);
   const best = bestLevel(levels);
   const isServed = hasState(children, 'MET') || best === 'ON_AIR_READY';
@@ -40,7 +40,7 @@ function accessoryCondition(
   accessoryId: string,
   accessories: ReadonlyMap<string, AccessoryFacts>,
   housedInside: readonly string[],
-  nowMs: number,
+  asked: AskedMoment,
 ): Condition {
   const about = {
     code: 'ACCESSORY_READY',
@@ -54,11 +54,11 @@ function accessoryCondition(
   const { procedures = [], finalChecks = [], positions = [], housedInId, name } = accessory;
   const children = itemConditions(accessory, positions, accessory.components);
   if (procedures.length > 0) {
-    children.push(checkConditions(accessoryId, procedures, finalChecks, nowMs));
+    children.push(checkConditions(accessoryId, procedures, finalChecks, asked));
   }
   if (housedInId !== null) {
     const path = [...housedInside, accessoryId];
-    children.push(accessoryCondition(housedInId, accessories, path, nowMs));
+    children.push(accessoryCondition(housedInId, accessories, path, asked));
   }
   const whose = housedInside.length === 0 ? '' : ', the housing,';
   return allOf(about, `“${name}”${whose} must be able to serve.`, children);

@@ -30,16 +30,24 @@ export interface ShackModelRig {
   }[];
 }
 
-/** @param facts of every rig that is looked at; rigs that have left the collection are left out. */
-export function shackModel(facts: readonly ReadinessFacts[], nowMs: number): ShackModel {
+/**
+ * @param facts of every rig that is looked at; rigs that have left the collection are left out.
+ * @param zone IANA zone of the days that the blockers name.
+ */
+export function shackModel(
+  facts: readonly ReadinessFacts[],
+  nowMs: number,
+  zone = 'UTC',
+): ShackModel {
   const items = new Map<string, ShackItem>();
   const present = facts.filter(({ rig }) => !rig.isRetired);
   for (const one of present) {
     const { itemId, name } = one.rig;
-    const { blockers } = readiness({ ...one, requiredRoles: [] }, nowMs);
+    const { blockers } = readiness({ ...one, requiredRoles: [] }, nowMs, zone);
     items.set(itemId, { itemId, name, blockers, housedInId: null });
     for (const accessory of one.accessories) {
-      if (!items.has(accessory.itemId)) items.set(accessory.itemId, standing(accessory, nowMs));
+      const { itemId: id } = accessory;
+      if (!items.has(id)) items.set(id, standing(accessory, nowMs, zone));
     }
   }
   const rigs = present.map(({ rig, requiredRoles }) => ({
@@ -49,10 +57,12 @@ export function shackModel(facts: readonly ReadinessFacts[], nowMs: number): Sha
   return { items, rigs };
 }
 
-function standing(accessory: AccessoryFacts, nowMs: number): ShackItem {
+function standing(accessory: AccessoryFacts, nowMs: number, zone: string): ShackItem {
   const { itemId, name, housedInId } = accessory;
   const { reasons, lapses } = ownStanding(accessory);
-  const lapsed = lapses.filter(({ lapsesAtMs }) => nowMs >= lapsesAtMs).map(lapsedBlocker);
+  const lapsed = lapses
+    .filter(({ lapsesAtMs }) => nowMs >= lapsesAtMs)
+    .map((lapse) => lapsedBlocker(lapse, zone));
   return { itemId, name, blockers: [...reasons, ...lapsed], housedInId };
 }
 

@@ -3,6 +3,7 @@ import { list, one } from '../../api/kit/relations.js';
 import { selectColumns } from '../../api/kit/selectColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
+import { treatmentRelationsOfFinding } from '../treatments/treatment.reads.js';
 import { hazardRelationsOfFinding } from '../hazards/hazard.reads.js';
 
 const columns = selectColumns('finding', [
@@ -23,6 +24,7 @@ export const findingReads = tableReads('Finding', 'finding', columns, {
   item: one('Item', 'itemId'),
   inspection: one('Inspection', 'inspectionId'),
   ...hazardRelationsOfFinding,
+  ...treatmentRelationsOfFinding,
 });
 
 const latestFirst: Relation = (context, parents, args, asked) => {

@@ -13,6 +13,7 @@ import { findingRelationsOfItem } from '../findings/finding.reads.js';
 import { acquisitionRelationsOfItem } from '../acquisitions/lotLine.reads.js';
 import { expenseRelationsOfItem } from '../expenses/expense.reads.js';
 import { provenanceRelationsOfItem } from '../provenance/provenance.reads.js';
+import { treatmentRelationsOfItem } from '../treatments/treatment.reads.js';
 import { one } from '../../api/kit/relations.js';
 import { historyRelationsOfItem } from '../history/change.reads.js';
 import { housingRelationsOfItem } from '../housing/housing.reads.js';
@@ -35,6 +36,7 @@ export const itemRelations: Record<string, Relation> = {
   ...inspectionRelationsOfItem,
   ...fitOutRelationsOfItem,
   ...findingRelationsOfItem,
+  ...treatmentRelationsOfItem,
   ...hazardRelationsOfItem,
   ...fittingRelationsOfItem,
   ...readingRelationsOfItem,

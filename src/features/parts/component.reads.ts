@@ -6,6 +6,7 @@ import { readingRelationsOfComponent } from '../readings/reading.reads.js';
 import { readingsByIds } from '../readings/readingsByIds.js';
 import { matchedSetRelationsOfComponent } from '../matchedSets/matchedSet.reads.js';
 import { trendRelationsOfComponent } from '../trends/trend.reads.js';
+import { treatmentRelationsOfComponent } from '../treatments/treatment.reads.js';
 import { useHours } from '../use/componentUse.reads.js';
 import { readComponentStandings } from './componentStandings.reads.js';
 import { fittingRelationsOfComponent } from './fitting.reads.js';
@@ -35,6 +36,7 @@ export const componentReads = tableReads('Component', 'component', columns, {
   ...readingRelationsOfComponent,
   ...trendRelationsOfComponent,
   ...matchedSetRelationsOfComponent,
+  ...treatmentRelationsOfComponent,
 });
 
 /** Computed for a component and never asked for by an id of its own. */

@@ -4,6 +4,7 @@ import type { Relation } from '../../api/kit/typeReads.js';
 import type { Condition, Evidence } from '../../domain/readiness/condition.js';
 import { mendingHours, type OpenTask } from '../../domain/readiness/mendingHours.js';
 import { readinessTree } from '../../domain/readiness/readinessTree.js';
+import { todayAtBench } from '../pace/todayAtBench.js';
 import { readReadinessAsOf } from '../standing/readinessAsOf.js';
 import { hundredths, shownBasis } from '../standing/standingFacts.js';
 import { readOpenTasks } from './openTasks.reads.js';
@@ -18,9 +19,10 @@ const derivation: Relation = async ({ database: { reader }, nowMs }, parents, ar
   );
   const near = [...facts.values()].flatMap(({ rig, accessories }) => [rig, ...accessories]);
   const tasks = await readOpenTasks(reader, [...new Set(near.map(({ itemId }) => itemId))]);
+  const { zone } = await todayAtBench(reader, atMs);
   const values = parents.map(({ id }) => {
     const own = facts.get(id);
-    return own ? shownDerivation(readinessTree(own, atMs), tasks, atMs) : null;
+    return own ? shownDerivation(readinessTree(own, atMs, zone), tasks, atMs) : null;
   });
   return { values, children: [], childType: null };
 };

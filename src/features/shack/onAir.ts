@@ -2,6 +2,7 @@ import { argumentProblem } from '../../api/kit/argumentProblem.js';
 import type { ApiContext } from '../../api/kit/apiContext.js';
 import type { Row } from '../../api/kit/typeReads.js';
 import { outputStanding, type OutputStanding } from '../../domain/capability/outputStanding.js';
+import { dayInZone } from '../../domain/dates/dayInZone.js';
 import { readiness } from '../../domain/readiness/readiness.js';
 import type { ReadinessFacts } from '../../domain/readiness/readinessFacts.js';
 import { largestAtOnce } from '../../domain/shack/largestAtOnce.js';
@@ -52,8 +53,8 @@ export async function onAir(context: ApiContext, args: OnAirArgs): Promise<Row> 
       mode,
     );
     if (output === null) continue;
-    const { level, blockers } = readiness(own, atMs);
-    const short = whyShort(output, least, `${band} ${mode}`);
+    const { level, blockers } = readiness(own, atMs, settings.zone);
+    const short = whyShort(output, least, `${band} ${mode}`, settings.zone);
     const reasons = [...short, ...blockers.map(({ message }) => message)];
     if (reasons.length === 0) able.set(rigId, output);
     else leftOut.push({ id: rigId, rigId, level, reasons });
@@ -93,9 +94,9 @@ function whyShort(
   { watts, isDead, restsOn, takenAtMs }: OutputStanding,
   least: number,
   there: string,
+  zone: string,
 ) {
-  const measured =
-    takenAtMs === null ? '' : ` on ${new Date(takenAtMs).toISOString().slice(0, 10)}`;
+  const measured = takenAtMs === null ? '' : ` on ${dayInZone(takenAtMs, zone)}`;
   if (isDead) return [`No output on ${there}: a reading${measured} found none.`];
   if (least === 0 || (watts !== null && watts >= least)) return [];
   if (watts === null) return [`No output power is recorded on ${there}.`];

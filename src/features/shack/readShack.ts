@@ -1,13 +1,14 @@
 import type { RowSource } from '../../db/rowSource.js';
 import type { ReadinessFacts } from '../../domain/readiness/readinessFacts.js';
 import { shackModel, type ShackModel } from '../../domain/shack/shackModel.js';
+import { todayAtBench } from '../pace/todayAtBench.js';
 import { readReadinessAsOf } from '../standing/readinessAsOf.js';
 
 /** Every rig of the collection with what serves it, as it stands or stood at an instant. */
 export async function readShack(
   source: RowSource,
   atMs: number,
-): Promise<{ facts: ReadonlyMap<string, ReadinessFacts>; model: ShackModel }> {
+): Promise<{ facts: ReadonlyMap<string, ReadinessFacts>; model: ShackModel; zone: string }> {
   const rigs = await source.rows<{ id: string }>(
     `SELECT id AS "id" FROM item WHERE kind = 'RIG' ORDER BY inventory_number`,
   );
@@ -16,5 +17,6 @@ export async function readShack(
     rigs.map(({ id }) => id),
     atMs,
   );
-  return { facts, model: shackModel([...facts.values()], atMs) };
+  const { zone } = await todayAtBench(source, atMs);
+  return { facts, model: shackModel([...facts.values()], atMs, zone), zone };
 }

@@ -25,8 +25,8 @@ export class ShackResolver {
     @Info() info: GraphQLResolveInfo,
   ) {
     const atMs = pastMoment(asOf, context.nowMs);
-    const { facts, model } = await readShack(context.database.reader, atMs);
-    const answer = shackAnswer(facts, model, atMs);
+    const { facts, model, zone } = await readShack(context.database.reader, atMs);
+    const answer = shackAnswer(facts, model, { atMs, zone });
     await loadRelations(context, info, 'Shack', [answer]);
     return answer;
   }

@@ -11,7 +11,7 @@ import { shownBasis } from '../standing/standingFacts.js';
 export function shackAnswer(
   facts: ReadonlyMap<string, ReadinessFacts>,
   model: ShackModel,
-  atMs: number,
+  { atMs, zone }: { atMs: number; zone: string },
 ): Row {
   const shack = readyShack(model);
   const answer = largestAtOnce(shack);
@@ -30,7 +30,7 @@ export function shackAnswer(
       return roles ? [servedRow(one, roles, atMs)] : [];
     }),
     leftOut: leftOut.map((one): Row => {
-      const { level, blockers } = readiness(one, atMs);
+      const { level, blockers } = readiness(one, atMs, zone);
       const contender = ready.get(one.rig.itemId);
       const reasons = contender
         ? whyLeftOut(contender, shack, answer).map(

@@ -2,6 +2,7 @@ import type { Relation, Row } from '../../api/kit/typeReads.js';
 import { listParameter } from '../../db/dialect.js';
 import type { ApiContext } from '../../api/kit/apiContext.js';
 import { readinessAt } from '../../domain/readiness/readinessAt.js';
+import { todayAtBench } from '../pace/todayAtBench.js';
 import { shownBasis, type StandingFacts } from './standingFacts.js';
 
 /** The kept facts of items, read once for however many of their fields are asked for. */
@@ -60,7 +61,11 @@ export const standingRelationsOfItem: Record<string, Relation> = {
   remaining: computed(itself, (facts) => facts.remaining),
   completeness: computed(itself, (facts) => facts.completeness),
   cost: computed(itself, (facts) => facts.cost),
-  readiness: computed(itself, (facts, _row, nowMs) => shownReadiness(facts, nowMs)),
+  readiness: async (context, parents, ...rest) => {
+    const { zone } = await todayAtBench(context.database.reader, context.nowMs);
+    const shown = computed(itself, (facts, _row, nowMs) => shownReadiness(facts, nowMs, zone));
+    return shown(context, parents, ...rest);
+  },
 };
 
 type ProjectStanding = StandingFacts['projects'][string];
@@ -79,10 +84,11 @@ export const standingRelationsOfProject: Record<string, Relation> = {
   cost: ofProject('cost'),
 };
 
-function shownReadiness(facts: StandingFacts, nowMs: number) {
+function shownReadiness(facts: StandingFacts, nowMs: number, zone: string) {
   const { level, blockers, cautions, checksValidUntilMs, basis } = readinessAt(
     facts.readiness,
     nowMs,
+    zone,
   );
   return {
     level,

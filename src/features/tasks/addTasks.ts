@@ -76,6 +76,7 @@ const readTask = (check: Checklist, task: NewTaskInput, path: string[]) => ({
   percentEvidence: null,
   percentEvidenceKind: null,
   percentEvidenceReadingId: null,
+  percentEvidenceAttachmentId: null,
   hazardKinds: [...new Set(task.hazardKinds ?? [])],
   startedAt: null,
   finishedAt: null,

@@ -22,10 +22,16 @@ export function earningRuleOf(
 }
 
 /** What was kept before evidence had kinds is a note. */
-type MaybeEvidence = Partial<Pick<TaskEntity, 'percentEvidenceKind' | 'percentEvidenceReadingId'>>;
+type MaybeEvidence = Partial<
+  Pick<
+    TaskEntity,
+    'percentEvidenceKind' | 'percentEvidenceReadingId' | 'percentEvidenceAttachmentId'
+  >
+>;
 
 function evidenceOf(task: Pick<TaskEntity, 'percentEvidence'> & MaybeEvidence): Evidence | null {
-  const reference = task.percentEvidenceReadingId ?? task.percentEvidence;
+  const reference =
+    task.percentEvidenceReadingId ?? task.percentEvidenceAttachmentId ?? task.percentEvidence;
   if (reference === null) return null;
   return { kind: task.percentEvidenceKind ?? 'NOTE', reference };
 }

@@ -6,7 +6,7 @@ export const ProgressEvidenceKind = describedEnum(
   {
     NOTE: 'A sentence: "11 of 14 capacitors replaced".',
     READING: 'A reading taken on the item or on a part in it.',
-    PHOTOGRAPH: 'A photograph of the item.',
+    PHOTOGRAPH: 'A photograph of the work, the item or a part in it.',
   },
 );
 export type ProgressEvidenceKind = keyof typeof ProgressEvidenceKind;

@@ -62,6 +62,10 @@ export class TaskEntity extends KeptRow {
   @ReferenceColumn('reading', { nullable: true })
   percentEvidenceReadingId!: string | null;
 
+  /** A picture that is attached to the task or to what it is about. */
+  @ReferenceColumn('attachment', { nullable: true })
+  percentEvidenceAttachmentId!: string | null;
+
   /** What can hurt while doing it. */
   @JsonColumn()
   hazardKinds!: HazardKind[];

@@ -8,6 +8,7 @@ import { listParameter } from '../../db/dialect.js';
 import { stockRelationsOfTask } from '../stock/stockReservation.reads.js';
 import { forecastRelationsOfTask } from '../forecast/taskRemaining.reads.js';
 import { partRelationsOfTask } from './partsNeeded.reads.js';
+import { treatmentRelationsOfTask } from '../treatments/treatment.reads.js';
 import { evidence } from './taskEvidence.reads.js';
 import { sessionRelationsOfTask } from '../work/workSession.reads.js';
 
@@ -27,6 +28,7 @@ const names = [
   'percentEvidence',
   'percentEvidenceKind',
   'percentEvidenceReadingId',
+  'percentEvidenceAttachmentId',
   'hazardKinds',
   'startedAt',
   'finishedAt',
@@ -93,6 +95,7 @@ export const taskReads = tableReads('Task', 'task', columns, {
   ...partRelationsOfTask,
   ...sessionRelationsOfTask,
   ...stockRelationsOfTask,
+  ...treatmentRelationsOfTask,
   ...forecastRelationsOfTask,
 });
 

@@ -6,8 +6,13 @@ export const evidence: Relation = (_context, tasks) => {
   const values = tasks.map((task): Row | null => {
     const kind = task['percentEvidenceKind'];
     if (typeof kind !== 'string') return null;
-    const { percentEvidence: note, percentEvidenceReadingId: readingId } = task;
-    return { id: task.id, kind, note, readingId };
+    return {
+      id: task.id,
+      kind,
+      note: task['percentEvidence'],
+      readingId: task['percentEvidenceReadingId'],
+      attachmentId: task['percentEvidenceAttachmentId'],
+    };
   });
   const children = values.filter((value) => value !== null);
   return Promise.resolve({ values, children, childType: 'TaskEvidence' });
@@ -17,5 +22,8 @@ export const evidence: Relation = (_context, tasks) => {
 export const taskEvidenceReads: TypeReads = {
   typeName: 'TaskEvidence',
   byIds: () => Promise.resolve([]),
-  relations: { reading: one('Reading', 'readingId') },
+  relations: {
+    reading: one('Reading', 'readingId'),
+    photograph: one('Attachment', 'attachmentId'),
+  },
 };

@@ -1,6 +1,7 @@
 import type { GraphQLResolveInfo } from 'graphql';
 import { FieldResolver, Info, Resolver, Root } from 'type-graphql';
 import { loadedField } from '../../api/kit/loadRelations.js';
+import { Attachment } from '../attachments/attachment.type.js';
 import { Reading } from '../readings/reading.type.js';
 import { Task } from './task.type.js';
 import { TaskEvidence } from './taskEvidence.type.js';
@@ -20,9 +21,17 @@ export class EvidenceOfTaskResolver {
 export class TaskEvidenceResolver {
   @FieldResolver(() => Reading, {
     nullable: true,
-    description: 'The reading; null for another kind of evidence.',
+    description: 'The reading; null where none shows it.',
   })
   reading(@Root() evidence: object, @Info() info: GraphQLResolveInfo) {
+    return loadedField(evidence, info);
+  }
+
+  @FieldResolver(() => Attachment, {
+    nullable: true,
+    description: 'The photograph, with its caption; null where none shows it.',
+  })
+  photograph(@Root() evidence: object, @Info() info: GraphQLResolveInfo) {
     return loadedField(evidence, info);
   }
 }

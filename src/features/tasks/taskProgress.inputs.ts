@@ -52,7 +52,8 @@ export class StatePercentInput {
 
   @Field(() => String, {
     nullable: true,
-    description: 'What shows it: "11 of 14 capacitors replaced". This or a reading is needed.',
+    description:
+      'What shows it: "11 of 14 capacitors replaced". This, a reading or a photograph is needed.',
   })
   evidence?: string | null;
 
@@ -61,4 +62,11 @@ export class StatePercentInput {
     description: "A reading that shows it, of the task's item or of a part that sits or sat in it.",
   })
   readingId?: string | null;
+
+  @Field(() => ID, {
+    nullable: true,
+    description:
+      'A photograph that shows it: attached to the task, its project, its item, a part that sits or sat in it, or a finding of it.',
+  })
+  attachmentId?: string | null;
 }

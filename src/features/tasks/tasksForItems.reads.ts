@@ -46,6 +46,7 @@ interface TaskRow {
   percentEvidence: string | null;
   percentEvidenceKind: ProgressEvidenceKind | null;
   percentEvidenceReadingId: string | null;
+  percentEvidenceAttachmentId: string | null;
 }
 
 const ofItems = (dialect: Dialect): string =>
@@ -67,7 +68,8 @@ export async function readTasksForItems(
        task.earning_rule AS "earningRule", task.percent_complete AS "percentComplete",
        task.percent_evidence AS "percentEvidence",
        task.percent_evidence_kind AS "percentEvidenceKind",
-       task.percent_evidence_reading_id AS "percentEvidenceReadingId"
+       task.percent_evidence_reading_id AS "percentEvidenceReadingId",
+       task.percent_evidence_attachment_id AS "percentEvidenceAttachmentId"
      FROM task ${ofItems(dialect)} ORDER BY project.id, task.ordinal, task.id`,
     [ids],
   );
