@@ -12,6 +12,7 @@ import { SetMoney } from './SetMoney.js';
 import { SetPlan } from './SetPlan.js';
 import { SetProjects } from './SetProjects.js';
 import { SetStanding } from './SetStanding.js';
+import { SetTrends } from './SetTrends.js';
 import { SetStory } from './SetStory.js';
 import styles from './SetPage.module.css';
 
@@ -37,6 +38,7 @@ export function SetPage() {
       <SetStanding item={item} />
       <SetProjects item={item} />
       <SetPlan number={number} />
+      <SetTrends number={number} />
       <SetMoney item={item} />
       <SetStory number={number} />
     </article>

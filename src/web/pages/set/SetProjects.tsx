@@ -3,6 +3,7 @@ import { Meter } from '../../parts/Meter.js';
 import { Sheet } from '../../parts/Sheet.js';
 import { figureCell, Table } from '../../parts/Table.js';
 import { useTexts } from '../../texts/textsContext.js';
+import { ProjectOutlook } from './ProjectOutlook.js';
 import type { ShownSet } from './SetPage.js';
 
 /** What is left to do on it, restoration by restoration. */
@@ -58,6 +59,10 @@ export function SetProjects({ item }: { item: ShownSet }) {
                 ))}
               </Table>
             )}
+            {(project.status === 'ACTIVE' || project.status === 'PLANNED') &&
+              project.tasks.nodes.length > 0 && (
+                <ProjectOutlook id={String(project.id)} title={project.title} />
+              )}
           </section>
         );
       })}

@@ -58,6 +58,26 @@ export const set = {
   moreStory: 'Es gibt mehr',
   toProvenance: 'Woher es kam, auf einer Zeitachse',
   undated: 'kein Datum bekannt',
+  trends: 'Messwerte über die Jahre',
+  notBelow: 'nicht unter',
+  notAbove: 'nicht über',
+  readingsMissing: (count: number) =>
+    count === 1
+      ? 'Ein Messwert zu anderer Zeit fehlt noch, bevor etwas gesagt wird.'
+      : `${count} Messwerte zu anderen Zeiten fehlen noch, bevor etwas gesagt wird.`,
+  slope: (slope: string, low: string, high: string, unit: string) =>
+    `${slope} ${unit} im Jahr (95 %: ${low} bis ${high}).`,
+  limitReached: (from: string, to: string) =>
+    `Die Grenze wird zwischen ${from} und ${to} erreicht.`,
+  overTime: 'Stunden über die Zeit',
+  earnedLine: 'erledigt',
+  spentLine: 'aufgewendet',
+  scopeLine: 'alles, was zu tun ist',
+  plannedLine: 'geplant',
+  finishName: 'Fertig',
+  finish: (p50: string, p80: string) =>
+    `Beim wirklich gehaltenen Tempo fertig bis ${p50} (halb und halb), ziemlich sicher bis ${p80}.`,
+  notWithinTwentyYears: 'kein Tag in zwanzig Jahren',
   told: {
     acquired: (from: string) => (from ? `Kam herein von ${from}` : 'Kam in die Sammlung'),
     inspected: (count: number) =>

@@ -113,6 +113,12 @@ export const words = {
     STOPS_WORK: 'Arbeit wartet darauf',
     NOTHING_WAITS: 'nichts wartet darauf',
   },
+  trend: {
+    RISING: 'Es steigt',
+    FALLING: 'Es fällt',
+    NONE: 'Kein Trend',
+    TOO_FEW: 'Zu wenige Messwerte',
+  },
   zone: {
     WHOLE: 'Ganzes',
     CABINET: 'Gehäuse',

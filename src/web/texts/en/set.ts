@@ -59,6 +59,25 @@ export const set = {
   moreStory: 'There is more',
   toProvenance: 'Where it came from, on a time axis',
   undated: 'no date known',
+  trends: 'Readings over the years',
+  notBelow: 'not below',
+  notAbove: 'not above',
+  readingsMissing: (count: number) =>
+    count === 1
+      ? 'One more reading at another time is needed before anything is said.'
+      : `${count} more readings at other times are needed before anything is said.`,
+  slope: (slope: string, low: string, high: string, unit: string) =>
+    `${slope} ${unit} a year (95 %: ${low} to ${high}).`,
+  limitReached: (from: string, to: string) => `The limit is reached between ${from} and ${to}.`,
+  overTime: 'Hours over time',
+  earnedLine: 'earned',
+  spentLine: 'spent',
+  scopeLine: 'all there is to do',
+  plannedLine: 'planned',
+  finishName: 'Finish',
+  finish: (p50: string, p80: string) =>
+    `At the pace really kept it is done by ${p50} (an even chance), by ${p80} to be fairly sure.`,
+  notWithinTwentyYears: 'no day within twenty years',
   told: {
     acquired: (from: string) => (from ? `Came in from ${from}` : 'Came into the collection'),
     inspected: (count: number) =>

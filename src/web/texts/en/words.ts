@@ -109,6 +109,12 @@ export const words = {
     STOPS_WORK: 'work waits for it',
     NOTHING_WAITS: 'nothing waits for it',
   },
+  trend: {
+    RISING: 'It rises',
+    FALLING: 'It falls',
+    NONE: 'No trend',
+    TOO_FEW: 'Too few readings',
+  },
   zone: {
     WHOLE: 'whole',
     CABINET: 'cabinet',
