@@ -19,6 +19,7 @@ interface DossierOptions {
   paper: string;
   withhold?: string[];
   withholdNothing?: boolean;
+  sheet?: boolean;
   out: string;
   replace?: boolean;
 }
@@ -44,6 +45,7 @@ export const addDossier = (program: Command, around: Surroundings): Command =>
       ),
     )
     .option('--withhold-nothing', 'leave nothing out')
+    .option('--sheet', 'only the Object ID sheet with photographs, as after a theft')
     .requiredOption('--out <file>', 'a file that ends in .pdf or .html')
     .option('--replace', 'overwrite what is there')
     .action((number: string, options: DossierOptions) => dossier(around, number, options));
@@ -62,18 +64,24 @@ export async function dossier(
   const chosen = options.withhold?.map((word) => word.toUpperCase() as DossierWithheld);
   const withheld = options.withholdNothing ? [] : (chosen ?? usuallyWithheld[reader]);
   await withExistingCollection(around, async (database) => {
+    const [item] = await database.reader.rows<{ id: string }>(
+      'SELECT id AS "id" FROM item WHERE inventory_number = ?',
+      [number.trim()],
+    );
+    if (!item) throw new CommandFailure(`There is no item with the number ${number}.`);
     const bytes = await writeDossier(
       database,
       new AttachmentStore(around.config.attachmentsFolder),
-      number,
+      item.id,
       {
         reader,
+        extent: options.sheet ? 'SHEET' : 'DOSSIER',
         withheld: new Set(withheld),
         statedOn: new Date(around.nowMs()).toISOString().slice(0, 10),
       },
       { format, paper: options.paper.toUpperCase() as DossierPaper },
     );
-    if (bytes === null) throw new CommandFailure(`There is no item with the number ${number}.`);
+    if (bytes === null) throw new CommandFailure(`The item ${number} has just been taken away.`);
     await writeFile(out, bytes);
     around.print(`Wrote the dossier of ${number} for the ${options.for} into ${out}.`);
   });

@@ -1,4 +1,5 @@
 import { RatesResolver } from './rates/rates.resolver.js';
+import { DossierOfItemResolver, TheftReportResolver } from './dossier/dossier.resolver.js';
 import {
   AttachmentResolver,
   AttachmentsOfRecordResolver,
@@ -354,6 +355,8 @@ export const resolvers = [
   DrawsOfFittingResolver,
   StockMutationsResolver,
   AwayResolver,
+  DossierOfItemResolver,
+  TheftReportResolver,
   PaceResolver,
   BaselineResolver,
   BaselineTaskResolver,

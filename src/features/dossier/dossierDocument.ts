@@ -1,4 +1,4 @@
-import type { DossierReader, DossierWithheld } from './dossierReader.js';
+import type { DossierExtent, DossierReader, DossierWithheld } from './dossierReader.js';
 
 export interface DossierTable {
   columns: string[];
@@ -29,10 +29,14 @@ export interface DossierDocument {
   sections: DossierSection[];
 }
 
-/** What the owner has chosen. */
-export interface DossierChoice {
-  reader: DossierReader;
+export interface DossierWithholding {
   withheld: ReadonlySet<DossierWithheld>;
+}
+
+/** What the owner has chosen. */
+export interface DossierChoice extends DossierWithholding {
+  reader: DossierReader;
+  extent: DossierExtent;
   statedOn: string;
 }
 

@@ -18,11 +18,8 @@ export interface DossierItem {
   investedSeconds: number | null;
 }
 
-/** What identifies an item; null if there is none of this number. */
-export async function dossierItem(
-  reader: Reader,
-  inventoryNumber: string,
-): Promise<DossierItem | null> {
+/** What identifies an item; null if there is none with this id. */
+export async function dossierItem(reader: Reader, itemId: string): Promise<DossierItem | null> {
   const [item] = await reader.rows<DossierItem>(
     `SELECT item.id AS "id", item.kind AS "kind", item.inventory_number AS "inventoryNumber",
        item.name AS "name", item.role AS "role", item.serial_number AS "serialNumber",
@@ -33,8 +30,8 @@ export async function dossierItem(
      FROM item LEFT JOIN model ON model.id = item.model_id
      LEFT JOIN place ON place.id = item.place_id
      LEFT JOIN item_standing ON item_standing.item_id = item.id
-     WHERE item.inventory_number = ?`,
-    [inventoryNumber],
+     WHERE item.id = ?`,
+    [itemId],
   );
   return item ?? null;
 }

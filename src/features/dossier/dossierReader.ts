@@ -42,3 +42,13 @@ export const DossierPaper = describedEnum('DossierPaper', 'The paper of a PDF.',
   LETTER: '8.5 × 11 inches.',
 });
 export type DossierPaper = keyof typeof DossierPaper;
+
+export const DossierExtent = describedEnum(
+  'DossierExtent',
+  'How much of an item is written down.',
+  {
+    DOSSIER: 'Everything that is recorded.',
+    SHEET: 'The Object ID sheet with photographs, and the loss if one is on record.',
+  },
+);
+export type DossierExtent = keyof typeof DossierExtent;

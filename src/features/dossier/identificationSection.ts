@@ -1,12 +1,13 @@
 import type { Reader } from '../../db/reader.js';
+import type { ObjectIdAnswer } from '../../domain/provenance/objectIdOf.js';
+import { readObjectIds } from '../objectId/readObjectIds.js';
 import {
-  dayOf,
   inWords,
   orUnknown,
   section,
   withheldWord,
-  type DossierChoice,
   type DossierSection,
+  type DossierWithholding,
 } from './dossierDocument.js';
 import type { DossierItem } from './dossierItem.js';
 
@@ -18,39 +19,33 @@ import type { DossierItem } from './dossierItem.js';
 export async function identificationSection(
   reader: Reader,
   item: DossierItem,
-  { withheld }: DossierChoice,
+  { withheld }: DossierWithholding,
 ): Promise<DossierSection> {
-  const findings = await reader.rows<{ note: string; seenAt: string }>(
-    `SELECT note AS "note", seen_at AS "seenAt" FROM finding
-     WHERE item_id = ? AND status <> 'RESOLVED' ORDER BY seen_at, id`,
-    [item.id],
-  );
-  const serial = withheld.has('SERIAL_NUMBERS') ? withheldWord : orUnknown(item.serialNumber);
-  const years = [item.firstYearMade, item.lastYearMade].filter((year) => year !== null);
-  const kind = item.kind === 'RIG' ? 'Vacuum-tube radio set' : inWords(item.role ?? 'accessory');
+  const sheet = (await readObjectIds(reader, [item.id])).get(item.id);
+  if (!sheet) throw new Error(`item ${item.id} was read and is not there`);
+  const answered = (one: ObjectIdAnswer): string => {
+    if (one.category === 'INSCRIPTIONS_AND_MARKINGS' && withheld.has('SERIAL_NUMBERS')) {
+      return withheldWord;
+    }
+    return one.source === 'NOT_APPLICABLE' ? 'does not apply' : orUnknown(one.answer);
+  };
+  const ofPlace = (value: string | null): string =>
+    withheld.has('PLACES') ? withheldWord : orUnknown(value);
   return section('Identification', {
     remarks: ['By the nine categories of Object ID (International Council of Museums).'],
     facts: [
-      ['Type of object', kind],
-      ['Materials and techniques', 'not recorded'],
-      ['Measurements', 'not recorded'],
-      ['Inscriptions and markings', `Serial number: ${serial}`],
-      [
-        'Distinguishing features',
-        findings.length === 0
-          ? 'not recorded'
-          : findings.map(({ note, seenAt }) => `${note} (${dayOf(seenAt)})`).join('; '),
-      ],
-      ['Title', orUnknown(item.name ?? item.inventoryNumber)],
-      ['Subject', orUnknown(item.description)],
-      [
-        'Date or period',
-        item.madeEdtf ??
-          (years.length > 0 ? `model made ${[...new Set(years)].join(' to ')}` : 'not recorded'),
-      ],
-      ['Maker', orUnknown([item.maker, item.designation].filter(Boolean).join(' '))],
+      ...sheet.answers.map((one): [string, string] => [headingOf(one.category), answered(one)]),
       ['Inventory number', item.inventoryNumber],
-      ['Where it stands', withheld.has('PLACES') ? withheldWord : orUnknown(item.placeName)],
+      ['Place of origin', ofPlace(sheet.placeOfOrigin)],
+      ['Description', orUnknown(sheet.description ?? item.description)],
+      ['Related papers', withheld.has('PEOPLE') ? withheldWord : orUnknown(sheet.relatedPapers)],
+      ['Where it stands', ofPlace(item.placeName)],
     ],
   });
+}
+
+/** MATERIALS_AND_TECHNIQUES → "Materials and techniques". */
+function headingOf(category: string): string {
+  const words = inWords(category);
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }

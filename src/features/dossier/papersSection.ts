@@ -43,7 +43,7 @@ const statement = `SELECT DISTINCT stored_file.digest AS "digest",
 /** @returns the photographs, and the list of everything by digest. */
 export async function papersSections(
   reader: Reader,
-  store: AttachmentStore,
+  store: AttachmentStore | null,
   item: DossierItem,
   { withheld }: DossierChoice,
 ): Promise<DossierSection[]> {
@@ -56,19 +56,24 @@ export async function papersSections(
   const pictures: DossierPicture[] = [];
   const missing: string[] = [];
   for (const paper of papers.filter(isShown).slice(0, mostPictures)) {
-    const path = await derivedPicture(store, paper.digest, 'MEDIUM', { format: 'jpeg' }).catch(
-      () => null,
-    );
+    const path =
+      store &&
+      (await derivedPicture(store, paper.digest, 'MEDIUM', { format: 'jpeg' }).catch(() => null));
     if (path === null) missing.push(paper.digest);
     else pictures.push({ jpeg: await readFile(path), caption: captionOf(paper) });
   }
   const leftOut = papers.filter((paper) => Boolean(paper.isPicture) && !isShown(paper)).length;
-  const hidesNames = withheld.has('PEOPLE');
+  // A file is often named after who sent it, where it was or what was paid.
+  const hidesFileNames = withheld.size > 0;
+  const shown = papers.filter(isShown);
   return [
     section('Photographs', {
       remarks: [
         pictures.length === 0 ? 'No photographs are shown.' : '',
         leftOut > 0 ? `${leftOut} withheld.` : '',
+        shown.length > mostPictures
+          ? `The first ${mostPictures} of ${shown.length}; the others are listed by digest.`
+          : '',
         missing.length > 0 ? `${missing.length} cannot be read from where they are kept.` : '',
       ].filter(Boolean),
       pictures,
@@ -83,7 +88,7 @@ export async function papersSections(
           : {
               columns: ['File', 'Shows', 'SHA-256'],
               rows: papers.map((paper) => [
-                hidesNames ? withheldWord : paper.originalName,
+                hidesFileNames ? withheldWord : paper.originalName,
                 inWords(paper.role),
                 paper.digest,
               ]),
