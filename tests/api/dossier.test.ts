@@ -97,9 +97,9 @@ describe.each(['sqlite', 'postgres'] as const)('the dossier of an item on %s', (
     const page = await written(`withhold=${everything}`);
     const pdf = await written(`withhold=${everything}`, 'pdf');
     const read = await readPdf(pdf);
-    const people = await ask('{ people(first: 100) { nodes { name } } }');
+    const people = await ask('{ parties(first: 100) { nodes { name } } }');
     const places = await ask('{ places(first: 100) { nodes { name } } }');
-    const names: string[] = [...people.people.nodes, ...places.places.nodes].map(
+    const names: string[] = [...people.parties.nodes, ...places.places.nodes].map(
       ({ name }: { name: string }) => name,
     );
     expect(names.length).toBeGreaterThan(10);

@@ -84,9 +84,22 @@ function writeSection(pdf: Pdf, root: Structure, section: DossierSection): void 
   parent.end();
 }
 
-/** A digest takes the room that it needs; the others share the rest. */
+/** Points that a column takes; columns that are not named share the rest. */
+const columnWidths: Readonly<Record<string, number>> = {
+  'SHA-256': 335,
+  Date: 60,
+  What: 58,
+  Standing: 62,
+  Came: 110,
+  Went: 110,
+  Position: 70,
+  Origin: 62,
+  Fitted: 60,
+  Finished: 60,
+  Since: 60,
+};
 const widthsOf = (columns: readonly string[]): (number | '*')[] =>
-  columns.map((name) => (name === 'SHA-256' ? 290 : '*'));
+  columns.map((name) => columnWidths[name] ?? '*');
 
 function writeTable(
   pdf: Pdf,
