@@ -42,7 +42,11 @@ export class TheftReportResolver {
     @Args() args: DossierFormArgs,
     @Ctx() context: ApiContext,
   ): Promise<DossierFile> {
-    const choice = { reader: 'INSURER', extent: 'SHEET', withheld: new Set<DossierWithheld>() } as const;
+    const choice = {
+      reader: 'INSURER',
+      extent: 'SHEET',
+      withheld: new Set<DossierWithheld>(),
+    } as const;
     return fileOf(context, loss.itemId, asked(context, args, choice));
   }
 }

@@ -103,6 +103,8 @@ async function allSections(
 
 /** What is computed is as of the last change of the records, so that the day of asking moves nothing. */
 async function lastChangeAt(reader: Reader): Promise<string> {
-  const [last] = await reader.rows<{ at: string | null }>('SELECT MAX(changed_at) AS "at" FROM change');
+  const [last] = await reader.rows<{ at: string | null }>(
+    'SELECT MAX(changed_at) AS "at" FROM change',
+  );
   return last?.at ?? new Date(0).toISOString();
 }
