@@ -6,6 +6,7 @@ import {
   CoverPictureResolver,
 } from './attachments/attachment.resolver.js';
 import { StoredFileResolver } from './attachments/storedFile.resolver.js';
+import { DoneOfRuleResolver, MaintenanceDoneResolver } from './use/maintenanceDone.resolver.js';
 import { MaintenanceResolver, RotationResolver } from './use/maintenance.resolver.js';
 import { OnAirUseResolver, UseOfComponentResolver, UseOfItemResolver } from './use/use.resolver.js';
 import { OnAirResolver, OnAirRigResolver } from './shack/onAir.resolver.js';
@@ -206,6 +207,8 @@ export const resolvers = [
   UseOfItemResolver,
   UseOfComponentResolver,
   MaintenanceResolver,
+  DoneOfRuleResolver,
+  MaintenanceDoneResolver,
   RotationResolver,
   OnAirResolver,
   OnAirRigResolver,
