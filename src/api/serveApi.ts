@@ -14,6 +14,7 @@ import { endSlowRequests } from './endSlowRequests.js';
 import { refuseForeignHosts } from './refuseForeignHosts.js';
 import { servePages } from './servePages.js';
 import { serveAttachments } from './serveAttachments.js';
+import { serveDossiers } from './serveDossiers.js';
 import { serveDownloads } from './serveDownloads.js';
 import { serveSubscriptions } from './serveSubscriptions.js';
 import type { ErrorLog } from './showError.js';
@@ -65,6 +66,8 @@ const contentPolicy = {
 
 /** Serves the API of an open collection over HTTP. */
 export async function serveApi(database: Database, options: ServeOptions): Promise<RunningApi> {
+  const { clock, attachmentsFolder } = options;
+  const contextNow = (): ApiContext => contextOf(database, clock(), attachmentsFolder);
   const schema = await buildApiSchema();
   const apollo = createServer(schema, options.log);
   await apollo.start();
@@ -77,21 +80,16 @@ export async function serveApi(database: Database, options: ServeOptions): Promi
     endSlowRequests(longestQuestion),
     express.json({ limit: largestBody }),
     expressMiddleware(apollo, {
-      context: () => Promise.resolve(contextOf(database, options.clock())),
+      context: () => Promise.resolve(contextNow()),
     }),
   );
   app.get('/provenance/:file', downloadProvenance(database, options.clock));
   app.use(
     '/attachments',
-    serveAttachments(new AttachmentStore(options.attachmentsFolder), () =>
-      Promise.resolve(contextOf(database, options.clock())),
-    ),
+    serveAttachments(new AttachmentStore(attachmentsFolder), () => Promise.resolve(contextNow())),
   );
   if (options.pagesFolder !== undefined) app.use(servePages(options.pagesFolder));
-  app.use(
-    '/download',
-    serveDownloads(() => contextOf(database, options.clock())),
-  );
+  app.use('/download', serveDossiers(contextNow), serveDownloads(contextNow));
   app.get('/', (request, response) => {
     response.type('text/plain').send(greetingAt(request.headers.host ?? ''));
   });
@@ -100,7 +98,7 @@ export async function serveApi(database: Database, options: ServeOptions): Promi
   const subscriptions = serveSubscriptions(http, schema, {
     allowedHosts: options.allowedHosts,
     log: options.log,
-    context: () => liveContextOf(database, options.clock),
+    context: () => liveContextOf(database, clock, attachmentsFolder),
   });
   const port = await listening(http, options);
   return {
@@ -118,17 +116,20 @@ export async function serveApi(database: Database, options: ServeOptions): Promi
   };
 }
 
-export const contextOf = (database: Database, nowMs: number): ApiContext => ({
-  database,
-  nowMs,
-  actorId: null,
-  reads,
-});
+export const contextOf = (
+  database: Database,
+  nowMs: number,
+  attachmentsFolder: string | null = null,
+): ApiContext => ({ database, nowMs, actorId: null, attachmentsFolder, reads });
 
 /** A subscription goes on for hours: each of its events has a "now" of its own. */
-export function liveContextOf(database: Database, clock: () => number): ApiContext {
+export function liveContextOf(
+  database: Database,
+  clock: () => number,
+  attachmentsFolder: string | null = null,
+): ApiContext {
   return {
-    ...contextOf(database, clock()),
+    ...contextOf(database, clock(), attachmentsFolder),
     get nowMs() {
       return clock();
     },

@@ -2,6 +2,7 @@ import { Command } from 'commander';
 import { addAttach } from './attach.js';
 import { addBackup } from './backup.js';
 import { addDemo } from './demo.js';
+import { addDossier } from './dossier.js';
 import { addExport } from './exportCollection.js';
 import { addImport } from './importFile.js';
 import { addLoad } from './load.js';
@@ -36,6 +37,7 @@ export function buildProgram(around: Surroundings): Command {
   addProvenance(program, around);
   addLoad(program, around);
   addAttach(program, around);
+  addDossier(program, around);
   addVerify(program, around);
   addSignHead(program, around);
   addBackup(program, around);

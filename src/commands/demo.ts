@@ -1,7 +1,10 @@
 import type { Command } from 'commander';
+import { AttachmentStore } from '../features/attachments/attachmentStore.js';
 import { DemoProblem } from '../features/demo/demoProblem.js';
 import { loadDemo } from '../features/demo/loadDemo.js';
+import { loadDemoPictures } from '../features/demo/pictures/loadDemoPictures.js';
 import { seedFolder } from '../features/hazards/seedFolder.js';
+import { reads } from '../features/reads.js';
 import { CommandFailure } from './commandFailure.js';
 import type { Surroundings } from './surroundings.js';
 import { withCollection } from './withCollection.js';
@@ -24,9 +27,13 @@ const tryNext = (address: string): string[] => [
 
 /** Loads the demo collection. It may be done while the server runs on the same file. */
 export async function demo(around: Surroundings): Promise<void> {
-  const { events, counts } = await withCollection(around, (database) =>
-    loadDemo(database, seedFolder('demo'), new Date(around.nowMs())),
-  ).catch((error: unknown) => {
+  const now = new Date(around.nowMs());
+  const folder = seedFolder('demo');
+  const store = new AttachmentStore(around.config.attachmentsFolder);
+  const { events, counts, pictures } = await withCollection(around, async (database) => ({
+    ...(await loadDemo(database, folder, now)),
+    pictures: await loadDemoPictures(database, store, folder, { now, reads }),
+  })).catch((error: unknown) => {
     if (error instanceof DemoProblem) throw new CommandFailure(error.message);
     throw error;
   });
@@ -35,7 +42,7 @@ export async function demo(around: Surroundings): Promise<void> {
   const lines = [
     `Loaded the demo collection: ${many('item')} items of ${many('model')} models, ` +
       `${many('project')} projects with ${many('task')} tasks, ${many('work_session')} work sessions, ` +
-      `${many('reading')} readings, ${many('finding')} findings; ${events} events over the two years up to today.`,
+      `${many('reading')} readings, ${many('finding')} findings, ${pictures} pictures; ${events} events over the two years up to today.`,
     'People, places, makers and models in it are invented.',
     '',
     ...tryNext(`http://${host}:${port}/`),

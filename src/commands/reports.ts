@@ -42,7 +42,9 @@ export function addReports(program: Command, around: Surroundings): Command {
       ),
   );
   intoFile(
-    calendar.command('maintenance').description('The days on which final checks go stale.'),
+    calendar
+      .command('maintenance')
+      .description('The days on which final checks go stale and maintenance falls due.'),
   ).action((options: FileOptions) => write(around, options, maintenanceText));
   inDays(intoFile(program.command('report').description('Write what was done between two days.')))
     .addOption(

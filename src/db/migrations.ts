@@ -24,6 +24,7 @@ import { TaskParts1764200000303 } from '../../migrations/1764200000303-task-part
 import { Worth1764200001000 } from '../../migrations/1764200001000-worth.js';
 import { Treatments1764200000540 } from '../../migrations/1764200000540-treatments.js';
 import { PhotographEvidence1764200001200 } from '../../migrations/1764200001200-photograph-evidence.js';
+import { MaintenanceWithdrawn1764200001201 } from '../../migrations/1764200001201-maintenance-withdrawn.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -53,4 +54,5 @@ export const migrations = [
   Worth1764200001000,
   Treatments1764200000540,
   PhotographEvidence1764200001200,
+  MaintenanceWithdrawn1764200001201,
 ];

@@ -1,3 +1,4 @@
+import { maintenanceDoneReads } from './use/maintenanceDone.reads.js';
 import { maintenanceRuleReads, onAirUseReads, rotationReads } from './use/use.reads.js';
 import { shackReads } from './shack/shack.reads.js';
 import { awayReads, paceReads } from './pace/pace.reads.js';
@@ -88,6 +89,7 @@ const everyType: readonly TypeReads[] = [
   substituteReads,
   onAirUseReads,
   maintenanceRuleReads,
+  maintenanceDoneReads,
   rotationReads,
   inspectionReads,
   fitOutCheckReads,

@@ -1,10 +1,12 @@
 import { RatesResolver } from './rates/rates.resolver.js';
+import { DossierOfItemResolver, TheftReportResolver } from './dossier/dossier.resolver.js';
 import {
   AttachmentResolver,
   AttachmentsOfRecordResolver,
   CoverPictureResolver,
 } from './attachments/attachment.resolver.js';
 import { StoredFileResolver } from './attachments/storedFile.resolver.js';
+import { DoneOfRuleResolver, MaintenanceDoneResolver } from './use/maintenanceDone.resolver.js';
 import { MaintenanceResolver, RotationResolver } from './use/maintenance.resolver.js';
 import { OnAirUseResolver, UseOfComponentResolver, UseOfItemResolver } from './use/use.resolver.js';
 import { OnAirResolver, OnAirRigResolver } from './shack/onAir.resolver.js';
@@ -205,6 +207,8 @@ export const resolvers = [
   UseOfItemResolver,
   UseOfComponentResolver,
   MaintenanceResolver,
+  DoneOfRuleResolver,
+  MaintenanceDoneResolver,
   RotationResolver,
   OnAirResolver,
   OnAirRigResolver,
@@ -354,6 +358,8 @@ export const resolvers = [
   DrawsOfFittingResolver,
   StockMutationsResolver,
   AwayResolver,
+  DossierOfItemResolver,
+  TheftReportResolver,
   PaceResolver,
   BaselineResolver,
   BaselineTaskResolver,

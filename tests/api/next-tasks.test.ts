@@ -4,7 +4,7 @@ import { carried } from '../support/carried.js';
 import { testApi, type TestApi } from '../support/testApi.js';
 
 const asked = `query ($minutes: Int!, $itemId: ID) { whatNext(minutes: $minutes, itemId: $itemId, first: 20) {
-  suggestions { fits leftMinutes points reasons { code message points } task { id title cautions project { item { inventoryNumber } } } }
+  suggestions { hazards fits leftMinutes points reasons { code message points } task { id title cautions project { item { inventoryNumber } } } }
   heldBack { task { title } reasons }
   basis { method counted { what count } } } }`;
 const estimate = (hours: number) => ({
@@ -99,6 +99,25 @@ describe.each(['sqlite', 'postgres'] as const)('what next on %s', (engine) => {
     expect(titles(await next())).toContain('Fit the tube');
   });
 
+  it('counts what is put aside for the task, and not what is put aside for another', async () => {
+    const needed = { id: ids[2], version: 2, parts: [{ partTypeId: story.tubeType, quantity: 3 }] };
+    const show = '{ partsNeeded { onShelf putAside } }';
+    const before = await carried(api, 'setPartsNeeded', needed, 'task', show);
+    expect(before.partsNeeded).toEqual([{ onShelf: 1, putAside: 0 }]);
+    const lot = { partTypeId: story.tubeType, quantity: 2, condition: 'UNUSED' };
+    await carried(api, 'addStock', lot, 'stockLot');
+    expect(titles(await next())).toContain('Fit the tube');
+    const aside = { partTypeId: story.tubeType, quantity: 1, taskId: ids[3] };
+    await carried(api, 'reserveStock', aside, 'reservations');
+    expect((await next()).heldBack[0].reasons).toEqual(['It needs 3 × 6146B; 2 lie ready.']);
+    const own = { partTypeId: story.tubeType, quantity: 1, taskId: ids[2] };
+    await carried(api, 'reserveStock', own, 'reservations');
+    const less = { ...needed, version: 3, parts: [{ ...needed.parts[0], quantity: 2 }] };
+    const after = await carried(api, 'setPartsNeeded', less, 'task', show);
+    expect(after.partsNeeded).toEqual([{ onShelf: 2, putAside: 1 }]);
+    expect(titles(await next())).toContain('Fit the tube');
+  });
+
   it('holds back what does not reckon with a hazard of the set, until that is cleared', async () => {
     const hazard = await carried(
       api,
@@ -119,6 +138,15 @@ describe.each(['sqlite', 'postgres'] as const)('what next on %s', (engine) => {
     };
     await carried(api, 'clearHazard', cleared, 'hazard');
     expect(titles(await next())).toContain('Gate');
+    // What the task itself names it reckons with; it is shown first all the same.
+    await carried(
+      api,
+      'raiseHazard',
+      { itemId: story.rig, kind: 'LETHAL_VOLTAGE', note: '900 V' },
+      'hazard',
+    );
+    const gate = (await next()).suggestions.find(({ task }: any) => task.title === 'Gate');
+    expect(gate.hazards[0]).toContain('lethal voltage (900 V)');
   });
 
   it('refuses a time that is none, and costs a fixed number of statements', async () => {

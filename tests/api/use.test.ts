@@ -110,7 +110,36 @@ describe.each(['sqlite', 'postgres'] as const)('use on the air on %s', (engine) 
     expect((await api.ask(due)).maintenanceDue).toEqual([
       { isDue: true, useHoursLeft: 0, usedHours: 4 },
     ]);
-    await carried(api, 'recordMaintenance', { ruleId: rule.id }, 'rule');
+    const { maintenanceCalendar } = await api.ask('{ maintenanceCalendar }');
+    expect(maintenanceCalendar.replaceAll('\r\n ', '')).toContain(
+      'R-1: “Clean the relay contacts” is due',
+    );
+    const recorded = await carried(
+      api,
+      'recordMaintenance',
+      { ruleId: rule.id },
+      'rule',
+      '{ done { id version doneAt withdrawnAt } }',
+    );
+    expect((await api.ask(due)).maintenanceDue).toEqual([]);
+    // Written down by mistake: it is due again, and what was written stays to be seen.
+    const [done] = recorded.done;
+    const back = { id: done.id, version: done.version, isWithdrawn: true };
+    const undone = await carried(
+      api,
+      'changeMaintenanceDone',
+      back,
+      'rule',
+      '{ isDue done { version withdrawnAt } }',
+    );
+    expect(undone).toEqual({
+      isDue: true,
+      done: [{ version: 2, withdrawnAt: new Date(api.nowMs).toISOString() }],
+    });
+    const stale = await attempt(api, 'changeMaintenanceDone', back, 'rule { id }');
+    expect(stale.problems[0]?.code).toBe('OUT_OF_DATE');
+    const again = { id: done.id, version: 2, isWithdrawn: false, note: 'It was done after all' };
+    await carried(api, 'changeMaintenanceDone', again, 'rule');
     expect((await api.ask(due)).maintenanceDue).toEqual([]);
     api.nowMs += 100 * DAY_MS;
     expect((await api.ask(due)).maintenanceDue).toMatchObject([{ isDue: true, usedHours: 0 }]);

@@ -4,10 +4,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { serveApi } from '../../src/api/serveApi.js';
 import type { Database } from '../../src/db/database.js';
+import { AttachmentStore } from '../../src/features/attachments/attachmentStore.js';
 import { loadDemo } from '../../src/features/demo/loadDemo.js';
+import { loadDemoPictures } from '../../src/features/demo/pictures/loadDemoPictures.js';
 import { seedFolder } from '../../src/features/hazards/seedFolder.js';
 import { openCollection } from '../../src/features/openCollection.js';
 import { packageFolder } from '../../src/features/packageFolder.js';
+import { reads } from '../../src/features/reads.js';
 import { freshDatabase } from './freshDatabase.js';
 
 export interface ServedDemo {
@@ -35,7 +38,12 @@ export async function servedDemo({ isEmpty = false } = {}): Promise<ServedDemo> 
   const attachmentsFolder = await mkdtemp(join(tmpdir(), 'reglow-test-attachments-'));
   const { url: databaseUrl, drop } = await freshDatabase('sqlite');
   const database = await openCollection(databaseUrl);
-  if (!isEmpty) await loadDemo(database, seedFolder('demo'), new Date());
+  if (!isEmpty) {
+    const [folder, now] = [seedFolder('demo'), new Date()];
+    await loadDemo(database, folder, now);
+    const store = new AttachmentStore(attachmentsFolder);
+    await loadDemoPictures(database, store, folder, { now, reads });
+  }
   const serveAt = (port: number) =>
     serveApi(database, {
       host: '127.0.0.1',

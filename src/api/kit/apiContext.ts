@@ -8,6 +8,8 @@ export interface ApiContext {
   nowMs: number;
   /** The person who asks, as far as the server knows; for the history. */
   actorId: string | null;
+  /** Folder of photographs and papers; null where none is at hand. */
+  attachmentsFolder: string | null;
   /** How each type of the schema is read, by name. */
   reads: Reads;
 }

@@ -6,6 +6,12 @@ import type { HazardKind } from '../hazards/hazardKind.js';
 import { readNeededParts } from '../tasks/partsNeeded.reads.js';
 import type { TaskOfItem } from '../tasks/tasksForItems.reads.js';
 
+export interface HoldReasons {
+  heldBack: Map<string, string[]>;
+  /** Hazards of the set that a task is on, as sentences with their cautions. */
+  hazards: Map<string, string[]>;
+}
+
 /**
  * Why tasks cannot be done with what is at hand: parts that do not lie ready, and hazards of the
  * item that are not cleared. A task that itself names the kind of hazard reckons with it and is
@@ -15,7 +21,7 @@ export async function readHoldReasons(
   reader: Reader,
   tasks: readonly TaskOfItem[],
   taskIds: readonly string[],
-): Promise<Map<string, string[]>> {
+): Promise<HoldReasons> {
   const query = reader.rows.bind(reader);
   const parts = groupedBy(
     await readNeededParts(query, reader.dialect, taskIds),
@@ -26,10 +32,13 @@ export async function readHoldReasons(
     ({ itemId }) => itemId,
   );
   const namedBy = await hazardKindsOf(reader, taskIds);
-  const held = new Map<string, string[]>();
+  const heldBack = new Map<string, string[]>();
+  const cautions = new Map<string, string[]>();
   for (const { id, itemId } of tasks) {
+    const own = hazards.get(itemId) ?? [];
     const reasons = [
-      ...(hazards.get(itemId) ?? [])
+      ...own
+        .filter(({ kind }) => !hazardGuide(kind).belongsToDesign)
         .filter(({ kind }) => !namedBy.get(id)?.includes(kind))
         .map(({ kind, note }) => whyHazard(kind, note)),
       ...(parts.get(id) ?? [])
@@ -39,25 +48,32 @@ export async function readHoldReasons(
             `It needs ${quantity} × ${designation}; ${onShelf === 0 ? 'none lies' : `${onShelf} lie`} ready.`,
         ),
     ];
-    if (reasons.length > 0) held.set(id, reasons);
+    if (reasons.length > 0) heldBack.set(id, reasons);
+    if (own.length > 0) cautions.set(id, own.map(cautionOf));
   }
-  return held;
+  return { heldBack, hazards: cautions };
 }
 
 function whyHazard(kind: HazardKind, note: string | null): string {
   const { clearedBy } = hazardGuide(kind);
-  const what = kind.toLowerCase().replaceAll('_', ' ');
-  const where = note === null ? '' : ` (${note})`;
-  return `A hazard of the set is not cleared: ${what}${where}. What clears it: ${clearedBy}`;
+  return `A hazard of the set is not cleared: ${namedHazard(kind, note)}. What clears it: ${clearedBy}`;
 }
 
+function cautionOf({ kind, note }: { kind: HazardKind; note: string | null }): string {
+  const { cautions, belongsToDesign } = hazardGuide(kind);
+  const standing = belongsToDesign ? 'It belongs to the design.' : 'It is not cleared.';
+  return `Hazard of the set, ${namedHazard(kind, note)}. ${standing} ${cautions.join(' ')}`;
+}
+
+const namedHazard = (kind: HazardKind, note: string | null): string =>
+  `${kind.toLowerCase().replaceAll('_', ' ')}${note === null ? '' : ` (${note})`}`;
+
 async function openHazards(reader: Reader, itemIds: readonly string[]) {
-  const rows = await reader.rows<{ itemId: string; kind: HazardKind; note: string | null }>(
+  return reader.rows<{ itemId: string; kind: HazardKind; note: string | null }>(
     `SELECT item_id AS "itemId", kind AS "kind", note AS "note" FROM hazard
      WHERE cleared_at IS NULL AND ${reader.dialect.isAnyOf('item_id')} ORDER BY raised_at, id`,
     [listParameter(itemIds)],
   );
-  return rows.filter(({ kind }) => !hazardGuide(kind).belongsToDesign);
 }
 
 async function hazardKindsOf(

@@ -29,11 +29,20 @@ export class NextTaskReason {
 
 @ObjectType({ description: 'A task that can be done now.', simpleResolvers: true })
 export class NextTask {
-  @Field(() => Int, { description: 'Minutes that are expected to be left on it.' })
+  @Field(() => Int, {
+    description:
+      'Minutes that are expected to be left on it, by what finished tasks of its kind say of the estimates.',
+  })
   leftMinutes!: number;
 
   @Field(() => Boolean, { description: 'Expected to be finished in the time that is free.' })
   fits!: boolean;
+
+  @Field(() => [String], {
+    description:
+      'Hazards of the set that are not cleared or belong to its design, with their cautions: read them first. Local codes and qualified practice come first.',
+  })
+  hazards!: string[];
 
   @Field(() => Float, { description: 'Sum of the points; only their order means something.' })
   points!: number;

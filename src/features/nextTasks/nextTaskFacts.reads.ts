@@ -1,15 +1,18 @@
+import type { ApiContext } from '../../api/kit/apiContext.js';
 import { groupedBy } from '../../db/groupedBy.js';
 import { listParameter } from '../../db/dialect.js';
-import type { Reader } from '../../db/reader.js';
+import { multiplierOf } from '../../domain/calibration/calibration.js';
 import { earnedShare } from '../../domain/earnedValue/earnedShare.js';
 import { pertMoments } from '../../domain/estimates/pertMoments.js';
 import { remainingHours } from '../../domain/estimates/remainingHours.js';
+import { scaledEstimate } from '../../domain/forecast/scaledEstimate.js';
 import type { NextTaskFacts, TaskToChoose } from '../../domain/nextTasks/rankNextTasks.js';
+import { estimateHistory } from '../calibration/finishedTasks.reads.js';
 import { shownItem } from '../items/shownItem.js';
 import { readinessRanks } from '../standing/writeStandings.js';
 import { readTasksForItems, type TaskOfItem } from '../tasks/tasksForItems.reads.js';
 import { readWorkedHours } from '../templates/workedHours.reads.js';
-import { readHoldReasons } from './holdReasons.reads.js';
+import { readHoldReasons, type HoldReasons } from './holdReasons.reads.js';
 
 interface ItemRow {
   id: string;
@@ -20,10 +23,10 @@ interface ItemRow {
 
 /** Everything that the choice of the next task rests on, at a fixed number of statements. */
 export async function readNextTaskFacts(
-  reader: Reader,
+  context: ApiContext,
   itemId: string | null,
-  nowMs: number,
-): Promise<NextTaskFacts> {
+): Promise<NextTaskFacts & Pick<HoldReasons, 'hazards'>> {
+  const { reader } = context.database;
   const query = reader.rows.bind(reader);
   const items = await reader.rows<ItemRow>(
     `SELECT item.id AS "id", item.inventory_number AS "inventoryNumber", item.name AS "name",
@@ -41,14 +44,18 @@ export async function readNextTaskFacts(
   );
   const open = planned.filter(({ state }) => state !== 'DONE' && state !== 'DROPPED');
   const openIds = open.map(({ id }) => id);
-  const spent = await readWorkedHours(query, reader.dialect, openIds, nowMs);
+  const spent = await readWorkedHours(query, reader.dialect, openIds, context.nowMs);
+  const { calibration } = await estimateHistory(context);
+  const reasons = await readHoldReasons(reader, open, openIds);
   const projects = await reader.rows<{ id: string; title: string }>(
     `SELECT id AS "id", title AS "title" FROM project WHERE ${reader.dialect.isAnyOf('item_id')}`,
     [listParameter(itemIds)],
   );
   const budgets = groupedBy(planned, ({ projectId }) => projectId);
   return {
-    tasks: planned.map((task) => toChoose(task, spent.get(task.id) ?? 0)),
+    tasks: planned.map((task) =>
+      toChoose(task, spent.get(task.id) ?? 0, multiplierOf(calibration, task.kind)),
+    ),
     edges: planned.flatMap(({ id, predecessorIds }) =>
       predecessorIds.map((beforeId) => ({ beforeId, afterId: id })),
     ),
@@ -69,7 +76,7 @@ export async function readNextTaskFacts(
         { id, title, budgetedHours: budgetOf(budgets.get(id) ?? []) },
       ]),
     ),
-    heldBack: await readHoldReasons(reader, open, openIds),
+    ...reasons,
   };
 }
 
@@ -78,7 +85,7 @@ const budgetOf = (tasks: readonly TaskOfItem[]): number =>
     .filter(({ state }) => state !== 'DROPPED')
     .reduce((sum, { estimate }) => sum + pertMoments(estimate).meanHours, 0);
 
-function toChoose(task: TaskOfItem, spentHours: number): TaskToChoose {
+function toChoose(task: TaskOfItem, spentHours: number, multiplier: number): TaskToChoose {
   const { id, projectId, itemId, title, kind, state, estimate, earningRule } = task;
   const { share } = earnedShare(earningRule, state);
   return {
@@ -88,7 +95,11 @@ function toChoose(task: TaskOfItem, spentHours: number): TaskToChoose {
     title,
     kind,
     state,
-    leftHours: remainingHours({ state, estimate, spentHours }).meanHours,
+    leftHours: remainingHours({
+      state,
+      estimate: scaledEstimate(estimate, multiplier),
+      spentHours,
+    }).meanHours,
     unearnedHours: pertMoments(estimate).meanHours * (1 - share),
   };
 }

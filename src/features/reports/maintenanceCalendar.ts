@@ -1,68 +1,67 @@
+import type { ICalEventData } from 'ical-generator';
 import { DateTime } from 'luxon';
 import type { Reader } from '../../db/reader.js';
-import { finalCheckStanding } from '../../domain/readiness/finalCheckStanding.js';
-import { shownItem } from '../items/shownItem.js';
-import { readFinalChecks } from '../readiness/finalCheckFacts.reads.js';
 import { calendarText, calendarWords } from './calendarText.js';
+import { readChecksFallingDue, type CheckFallingDue } from './checksFallingDue.reads.js';
+import { readMaintenanceFallingDue, type FallingDue } from './maintenanceFallingDue.reads.js';
 
-interface Due {
-  itemId: string;
-  itemName: string;
-  procedureCode: string;
-  procedure: string;
-  lapsesAtMs: number;
+const reminder =
+  'An aid to memory: local codes, the licence held and qualified practice come first.';
+
+interface When {
+  zone: string;
+  nowMs: number;
 }
 
-/** The day on which each final check goes stale, as all-day events in the collection's zone. */
+/**
+ * The days on which final checks go stale and maintenance falls due, as all-day events in the
+ * collection's zone.
+ */
 export async function maintenanceCalendar(
   reader: Reader,
-  { name, zone, nowMs }: { name: string; zone: string; nowMs: number },
+  { name, ...when }: When & { name: string },
 ): Promise<string> {
-  const due = await readDueChecks(reader);
-  return calendarText(
-    `${name}: checks falling due`,
-    due.map(({ itemId, itemName, procedureCode, procedure, lapsesAtMs }) => {
-      const { year, month, day } = DateTime.fromMillis(lapsesAtMs, { zone });
-      const isOver = lapsesAtMs <= nowMs;
-      return {
-        id: `${itemId}-${Buffer.from(procedureCode).toString('hex')}@reglow`,
-        stamp: new Date(nowMs),
-        // The library writes the local day of a date without a time.
-        start: new Date(year, month - 1, day),
-        allDay: true,
-        summary: calendarWords(
-          `${itemName}: “${procedure}” ${isOver ? 'has gone stale' : 'goes stale'}`,
-        ),
-        description: calendarWords(
-          `Make the final check “${procedure}” again and record it. An aid to memory: local codes, the licence held and qualified practice come first.`,
-        ),
-      };
-    }),
-  );
+  const checks = await readChecksFallingDue(reader);
+  const rules = await readMaintenanceFallingDue(reader, when.nowMs);
+  return calendarText(`${name}: checks and maintenance falling due`, [
+    ...checks.map((due) => checkEvent(due, when)),
+    ...rules.map((due) => maintenanceEvent(due, when)),
+  ]);
 }
 
-/** The latest passed check of each procedure on what is in the collection, soonest first. */
-async function readDueChecks(reader: Reader): Promise<Due[]> {
-  const items = await reader.rows<{ id: string; inventoryNumber: string; name: string | null }>(
-    `SELECT id AS "id", inventory_number AS "inventoryNumber", name AS "name" FROM item
-     WHERE retired_at IS NULL AND EXISTS (SELECT 1 FROM final_check WHERE item_id = item.id)`,
-  );
-  const checks = await readFinalChecks(
-    reader,
-    items.map(({ id }) => id),
-  );
-  return items
-    .flatMap((item) => {
-      const known = checks.get(item.id);
-      if (!known) return [];
-      const { lapses } = finalCheckStanding(item.id, known.procedures, known.finalChecks);
-      return lapses.map(({ procedureCode, name, lapsesAtMs }) => ({
-        itemId: item.id,
-        itemName: shownItem(item),
-        procedureCode,
-        procedure: name,
-        lapsesAtMs,
-      }));
-    })
-    .sort((left, right) => left.lapsesAtMs - right.lapsesAtMs);
+function checkEvent(
+  { itemId, itemName, procedureCode, procedure, lapsesAtMs }: CheckFallingDue,
+  when: When,
+): ICalEventData {
+  const isOver = lapsesAtMs <= when.nowMs;
+  return {
+    ...allDay(lapsesAtMs, when),
+    id: `${itemId}-${Buffer.from(procedureCode).toString('hex')}@reglow`,
+    summary: calendarWords(
+      `${itemName}: “${procedure}” ${isOver ? 'has gone stale' : 'goes stale'}`,
+    ),
+    description: calendarWords(
+      `Make the final check “${procedure}” again and record it. ${reminder}`,
+    ),
+  };
+}
+
+function maintenanceEvent(
+  { ruleId, itemName, title, dueAtMs, isDueByUse }: FallingDue,
+  when: When,
+): ICalEventData {
+  const isOver = dueAtMs <= when.nowMs;
+  const why = isDueByUse ? 'Its hours of use are spent. ' : '';
+  return {
+    ...allDay(dueAtMs, when),
+    id: `${ruleId}@reglow`,
+    summary: calendarWords(`${itemName}: “${title}” ${isOver ? 'is due' : 'falls due'}`),
+    description: calendarWords(`${why}Do it and record it. ${reminder}`),
+  };
+}
+
+/** The library writes the local day of a date without a time. */
+function allDay(atMs: number, { zone, nowMs }: When) {
+  const { year, month, day } = DateTime.fromMillis(atMs, { zone });
+  return { stamp: new Date(nowMs), start: new Date(year, month - 1, day), allDay: true };
 }

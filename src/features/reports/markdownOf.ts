@@ -3,7 +3,7 @@ import type { ReportBlock } from './reportBlock.js';
 /** What Markdown gives a meaning to anywhere in a line. */
 const meaningful = /[\\`*_{}[\]#|<>&~^$@]/g;
 /** What makes a list or a heading of a line that begins with it. */
-const meaningfulFirst = /^(\d*)([-+=.)])/;
+const meaningfulFirst = /^(\d*)([-+=.)])(?=[\s=+-]|$)/;
 /** What some readers make a link of by itself. */
 const linked = /:(?=\/\/)|(?<=\bwww)\./gi;
 

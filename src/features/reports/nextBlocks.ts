@@ -28,12 +28,12 @@ export async function nextBlocks(
     [listParameter(ids)],
   );
   const byId = new Map(tasks.map((task) => [task.id, task]));
-  const lines = suggestions.flatMap(({ taskId, leftMinutes, reasons }) => {
+  const lines = suggestions.flatMap(({ taskId, leftMinutes, reasons, hazards }) => {
     const task = byId.get(taskId);
     if (!task) return [];
     const why = reasons.map(({ message }) => message).join(' ');
     return [
-      `${task.inventoryNumber}: ${task.title}, about ${(leftMinutes / 60).toFixed(1)} h left. ${why}${cautionsOf(task)}`,
+      `${task.inventoryNumber}: ${task.title}, about ${(leftMinutes / 60).toFixed(1)} h left. ${[...hazards, why].join(' ')}${cautionsOf(task)}`,
     ];
   });
   const held = heldBack.flatMap(({ taskId, reasons }) => {

@@ -43,7 +43,7 @@ export class ReportResolver {
 
   @Query(() => String, {
     description:
-      'The days on which final checks go stale as iCalendar (RFC 5545), all-day events in the zone of the collection.',
+      'The days on which final checks go stale and maintenance falls due as iCalendar (RFC 5545), all-day events in the zone of the collection. What waits for hours of use stands on today once they are spent.',
   })
   maintenanceCalendar(@Ctx() context: ApiContext): Promise<string> {
     return maintenanceText(context);

@@ -7,8 +7,8 @@ import { currencyExponent } from '../money/currencyExponent.js';
 import { moneyAmount } from '../money/moneyAmount.js';
 import { readOpenTasks } from '../readiness/openTasks.reads.js';
 import { hundredths, shownBasis } from '../standing/standingFacts.js';
-import { readAccessoryPrices, type RolePrice } from './accessoryPrices.reads.js';
 import { readShack } from './readShack.js';
+import { readStepPrices, type StepPrice } from './stepPrices.reads.js';
 
 /** What could be done next, ranked, as rows. */
 export async function nextSteps(
@@ -22,10 +22,8 @@ export async function nextSteps(
     `SELECT home_currency AS "currency" FROM collection LIMIT 1`,
   );
   const currency = home?.currency ?? 'EUR';
-  const prices = await readAccessoryPrices(reader, currency);
-  const priceOf = (step: { adds: { roleCode: string } | null }): RolePrice | null =>
-    prices.get(step.adds?.roleCode ?? '') ?? null;
   const steps = shackSteps(model, tasks);
+  const priceOf = await readStepPrices(reader, steps, currency, nowMs);
   const { before, ranked } = rankSteps(
     model,
     steps,
@@ -55,14 +53,14 @@ export async function nextSteps(
       [
         'A task settles what its sort of work mends on its item: testing the final checks, tubes the components, bench work the findings.',
         'Hours of what is not planned are our own usual figures; getting an accessory counts as 2 hours.',
-        'The price of an accessory is the median of what was paid for those of its role; of parts none is known.',
+        'The price of an accessory is the median of what was paid for those of its role, else of price notes of their models; that of a part is nothing when one lies on the shelf, else the median of its recent price notes, else the ceiling of a want. Nothing is converted from other currencies.',
         ...(before.isProven ? [] : ['The count at once was cut short at its limit of search.']),
       ],
     ),
   };
 }
 
-function shownStep(step: RankedStep, price: RolePrice | null, currency: string): Row {
+function shownStep(step: RankedStep, price: StepPrice | null, currency: string): Row {
   const { kind, action, itemId, hours, hoursRestOn, gainAlone, gainAtOnce, reason } = step;
   const taskIds = step.taskIds.map((id) => globalId('Task', id));
   const units = price && price.minorUnits / 10 ** (currencyExponent(currency) ?? 2);
@@ -76,7 +74,7 @@ function shownStep(step: RankedStep, price: RolePrice | null, currency: string):
     bringsRigIds: step.bringsRigIds,
     roughly: { hours: hundredths(hours), restsOn: hoursRestOn, taskIds },
     price: price && moneyAmount(price.minorUnits, currency),
-    priceRestsOn: price && `The median of ${price.count} bought for this role.`,
+    priceRestsOn: price && price.restsOn,
     atOncePerHour: Math.round((gainAtOnce / Math.max(hours, 0.01)) * 10_000) / 10_000,
     atOncePerMoney: units && Math.round((gainAtOnce / units) * 1_000_000) / 1_000_000,
     taskIds,

@@ -2,7 +2,7 @@ import { grouped, one } from '../../api/kit/relations.js';
 import type { Relation, Row, TypeReads } from '../../api/kit/typeReads.js';
 import { listParameter, type Dialect } from '../../db/dialect.js';
 import type { Query } from '../../db/query.js';
-import { readOnShelf } from './onShelf.reads.js';
+import { readOnShelf, readPutAside } from './onShelf.reads.js';
 
 export interface NeededPart {
   id: string;
@@ -10,16 +10,18 @@ export interface NeededPart {
   partTypeId: string;
   designation: string;
   quantity: number;
+  /** What lies ready for this task: put aside for it, or free for anybody. */
   onShelf: number;
+  putAside: number;
 }
 
-/** The parts that tasks need, each with how many lie ready, in two statements. */
+/** The parts that tasks need, each with how many lie ready, in three statements. */
 export async function readNeededParts(
   query: Query,
   dialect: Dialect,
   taskIds: readonly string[],
 ): Promise<NeededPart[]> {
-  const parts = await query<Omit<NeededPart, 'onShelf'>>(
+  const parts = await query<Omit<NeededPart, 'onShelf' | 'putAside'>>(
     `SELECT task_part.id AS "id", task_part.task_id AS "parentId",
        task_part.part_type_id AS "partTypeId", part_type.designation AS "designation",
        task_part.quantity AS "quantity"
@@ -29,7 +31,11 @@ export async function readNeededParts(
   );
   const partTypeIds = [...new Set(parts.map(({ partTypeId }) => partTypeId))];
   const shelf = await readOnShelf(query, dialect, partTypeIds);
-  return parts.map((part) => ({ ...part, onShelf: shelf.get(part.partTypeId) ?? 0 }));
+  const aside = await readPutAside(query, dialect, taskIds);
+  return parts.map((part) => {
+    const putAside = aside.get(`${part.parentId} ${part.partTypeId}`) ?? 0;
+    return { ...part, putAside, onShelf: putAside + (shelf.get(part.partTypeId) ?? 0) };
+  });
 }
 
 const partsNeeded: Relation = async ({ database: { reader } }, tasks) => {

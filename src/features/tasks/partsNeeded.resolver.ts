@@ -19,7 +19,10 @@ const SetPartsNeededPayload = payloadOf(
 
 @Resolver(() => Task)
 export class PartsOfTaskResolver {
-  @FieldResolver(() => [PartNeeded], { description: 'Parts that it cannot be done without.' })
+  @FieldResolver(() => [PartNeeded], {
+    description:
+      'Parts that it cannot be done without, whether there are any or not. What is put aside for it from the shelf: `reservations`.',
+  })
   partsNeeded(@Root() task: object, @Info() info: GraphQLResolveInfo) {
     return loadedField(task, info);
   }

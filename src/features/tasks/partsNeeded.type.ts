@@ -7,7 +7,12 @@ export class PartNeeded {
 
   @Field(() => Int, {
     description:
-      'How many lie ready: components of this type that sit in no item and were last put on the shelf.',
+      'How many lie ready for it: put aside for this task, or on the shelf for anybody. What is put aside for another task or is for repair does not count.',
   })
   onShelf!: number;
+
+  @Field(() => Int, {
+    description: 'How many of those are put aside for this task (`reserveStock`).',
+  })
+  putAside!: number;
 }

@@ -14,6 +14,10 @@ export class MaintenanceDoneEntity extends KeptRow {
   @ReferenceColumn('party', { nullable: true })
   doneById!: string | null;
 
+  /** Since when it counts for nothing: it was written down by mistake. */
+  @InstantColumn({ nullable: true })
+  withdrawnAt!: string | null;
+
   @TextColumn({ nullable: true })
   note!: string | null;
 }

@@ -27,7 +27,8 @@ export async function readMaintenanceRules(
        rule.title AS "title", rule.every_use_minutes AS "everyUseMinutes",
        rule.every_days AS "everyDays", rule.counts_from AS "countsFrom", rule.note AS "note",
        rule.retired_at AS "retiredAt",
-       (SELECT MAX(done_at) FROM maintenance_done WHERE rule_id = rule.id) AS "lastDoneAt"
+       (SELECT MAX(done_at) FROM maintenance_done
+         WHERE rule_id = rule.id AND withdrawn_at IS NULL) AS "lastDoneAt"
      FROM maintenance_rule AS rule JOIN item ON item.id = rule.item_id
      WHERE ${condition} ORDER BY rule.id`,
     where === 'all in use' ? [] : [listParameter(where.ids)],

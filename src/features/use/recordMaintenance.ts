@@ -19,6 +19,12 @@ export async function recordMaintenance(
   await check.exists('party', doneById, ['doneById']);
   const note = check.text(input.note, ['note']);
   check.done();
-  await insertRow(work, MaintenanceDoneEntity, { ruleId, doneAt, doneById, note });
+  await insertRow(work, MaintenanceDoneEntity, {
+    ruleId,
+    doneAt,
+    doneById,
+    withdrawnAt: null,
+    note,
+  });
   return ruleId;
 }

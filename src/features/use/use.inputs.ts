@@ -126,3 +126,27 @@ export class RecordMaintenanceInput {
   @Field(() => String, { nullable: true, description: 'Remarks.' })
   note?: string | null;
 }
+
+@InputType({ description: 'A correction of what was done; what is left out stays as it is.' })
+export class ChangeMaintenanceDoneInput {
+  @Field(() => ID, { description: 'What was done.' })
+  id!: string;
+
+  @Field(() => Int, { description: 'The version that you saw.' })
+  version!: number;
+
+  @Field(() => GraphQLDateTimeISO, { nullable: true, description: 'When it was done.' })
+  doneAt?: Date | null;
+
+  @Field(() => ID, { nullable: true, description: 'The party who did it; null for nobody named.' })
+  doneById?: string | null;
+
+  @Field(() => Boolean, {
+    nullable: true,
+    description: 'True: it was written down by mistake and counts for nothing.',
+  })
+  isWithdrawn?: boolean | null;
+
+  @Field(() => String, { nullable: true, description: 'New remarks; null for none.' })
+  note?: string | null;
+}

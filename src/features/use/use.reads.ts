@@ -4,6 +4,7 @@ import { selectColumns } from '../../api/kit/selectColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation, TypeReads } from '../../api/kit/typeReads.js';
 import { hundredths, shownBasis } from '../standing/standingFacts.js';
+import { doneOfRule } from './maintenanceDone.reads.js';
 import { readMaintenanceRules } from './maintenanceRules.reads.js';
 import { readSpells } from './spells.reads.js';
 
@@ -29,7 +30,7 @@ export const maintenanceRuleReads: TypeReads = {
   typeName: 'MaintenanceRule',
   byIds: ({ database: { reader }, nowMs }, ids) =>
     readMaintenanceRules(reader, nowMs, { column: 'id', ids }),
-  relations: { item: one('Item', 'itemId') },
+  relations: { item: one('Item', 'itemId'), done: doneOfRule },
 };
 
 export const rotationReads: TypeReads = {

@@ -1,0 +1,162 @@
+import { createRequire } from 'node:module';
+import { dirname, join } from 'node:path';
+import PDFDocument from 'pdfkit';
+import type { DossierDocument, DossierPicture, DossierSection } from './dossierDocument.js';
+import type { DossierPaper } from './dossierReader.js';
+
+type Pdf = InstanceType<typeof PDFDocument>;
+type Structure = PDFKit.PDFStructureElement;
+
+const margin = 54;
+const footerRoom = 30;
+const pictureHeight = 260;
+const fonts = join(
+  dirname(createRequire(import.meta.url).resolve('dejavu-fonts-ttf/package.json')),
+  'ttf',
+);
+
+/** A dossier as tagged PDF with its fonts in it. Lengths are in points, 1/72 inch. */
+export async function renderDossierPdf(
+  document: DossierDocument,
+  paper: DossierPaper,
+): Promise<Buffer> {
+  const pdf = new PDFDocument({
+    size: paper,
+    margins: { top: margin, left: margin, right: margin, bottom: margin + footerRoom },
+    tagged: true,
+    displayTitle: true,
+    lang: 'en',
+    pdfVersion: '1.7',
+    bufferPages: true,
+    font: join(fonts, 'DejaVuSans.ttf'),
+    info: {
+      Title: document.title,
+      Producer: 'Reglow',
+      Creator: 'Reglow',
+      // All that the day of making changes: the same records make the same bytes.
+      CreationDate: new Date(`${document.statedOn}T00:00:00Z`),
+    },
+  });
+  const pieces: Buffer[] = [];
+  const whole = new Promise<Buffer>((resolve, reject) => {
+    pdf.on('data', (piece: Buffer) => pieces.push(piece));
+    pdf.on('end', () => {
+      resolve(Buffer.concat(pieces));
+    });
+    pdf.on('error', reject);
+  });
+  pdf.registerFont('plain', join(fonts, 'DejaVuSans.ttf'));
+  pdf.registerFont('strong', join(fonts, 'DejaVuSans-Bold.ttf'));
+  const root = pdf.struct('Document');
+  pdf.addStructure(root);
+  tagged(pdf, root, 'H1', () => pdf.font('strong').fontSize(17).text(document.title));
+  tagged(pdf, root, 'P', () => pdf.font('plain').fontSize(10).text(document.subtitle));
+  for (const section of document.sections) writeSection(pdf, root, section);
+  root.end();
+  numberPages(pdf, document.title);
+  pdf.end();
+  return whole;
+}
+
+function tagged(pdf: Pdf, parent: Structure, kind: string, write: () => void): void {
+  parent.add(pdf.struct(kind, {}, write));
+}
+
+function writeSection(pdf: Pdf, root: Structure, section: DossierSection): void {
+  const parent = pdf.struct('Sect');
+  root.add(parent);
+  // A heading stays with what follows it.
+  if (pdf.y > pdf.page.height - margin - footerRoom - 80) pdf.addPage();
+  pdf.x = margin;
+  pdf.moveDown(1);
+  tagged(pdf, parent, 'H2', () => pdf.font('strong').fontSize(12.5).text(section.heading, margin));
+  pdf.font('plain').fontSize(9.5).moveDown(0.3);
+  for (const remark of section.remarks) {
+    tagged(pdf, parent, 'P', () => pdf.font('plain').fontSize(9.5).text(remark, margin));
+  }
+  pdf.moveDown(0.3);
+  if (section.facts.length > 0) writeTable(pdf, parent, null, section.facts, [140, '*']);
+  if (section.table) {
+    const { columns, rows } = section.table;
+    writeTable(pdf, parent, columns, rows, widthsOf(columns));
+  }
+  for (const picture of section.pictures) writePicture(pdf, parent, picture);
+  parent.end();
+}
+
+/** Points that a column takes; columns that are not named share the rest. */
+const columnWidths: Readonly<Record<string, number>> = {
+  'SHA-256': 335,
+  Date: 60,
+  What: 58,
+  Standing: 62,
+  Came: 110,
+  Went: 110,
+  Position: 70,
+  Origin: 62,
+  Fitted: 60,
+  Finished: 60,
+  Since: 60,
+};
+const widthsOf = (columns: readonly string[]): (number | '*')[] =>
+  columns.map((name) => columnWidths[name] ?? '*');
+
+function writeTable(
+  pdf: Pdf,
+  parent: Structure,
+  columns: readonly string[] | null,
+  rows: readonly (readonly string[])[],
+  widths: (number | '*')[],
+): void {
+  const size = 8;
+  const table = pdf.struct('Table');
+  parent.add(table);
+  const head = (columns ?? []).map((text) => ({ text, type: 'TH' as const, font: strong(size) }));
+  const body = rows.map((row) =>
+    row.map((text, index) => ({
+      text,
+      ...(columns === null && index === 0 && { type: 'TH' as const, font: strong(size) }),
+    })),
+  );
+  pdf.font('plain').fontSize(size);
+  pdf.x = margin;
+  pdf.table({
+    structParent: table,
+    columnStyles: widths.map((width) => ({ width })),
+    defaultStyle: { border: [0, 0, 0.5, 0], borderColor: '#bbbbbb', padding: [2.5, 4] },
+    data: columns === null ? body : [head, ...body],
+  } as never);
+  table.end();
+  pdf.x = margin;
+}
+
+const strong = (size: number) => ({ src: join(fonts, 'DejaVuSans-Bold.ttf'), size });
+
+function writePicture(pdf: Pdf, parent: Structure, { jpeg, caption }: DossierPicture): void {
+  const room = pdf.page.height - margin - footerRoom - pdf.y;
+  if (room < pictureHeight + 30) pdf.addPage();
+  const width = pdf.page.width - 2 * margin;
+  parent.add(
+    pdf.struct('Figure', { alt: caption }, () => {
+      pdf.image(jpeg, margin, pdf.y, { fit: [width, pictureHeight] });
+    }),
+  );
+  pdf.y += 4;
+  tagged(pdf, parent, 'Caption', () => pdf.font('plain').fontSize(8.5).text(caption, margin));
+  pdf.moveDown(0.8);
+}
+
+/** Title and number at the foot of each page; no part of what is read out. */
+function numberPages(pdf: Pdf, title: string): void {
+  const { start, count } = pdf.bufferedPageRange();
+  for (let index = 0; index < count; index++) {
+    pdf.switchToPage(start + index);
+    const { margins, height, width } = pdf.page;
+    margins.bottom = 0;
+    pdf.markContent('Artifact', { type: 'Pagination' });
+    pdf.font('plain').fontSize(7.5);
+    const text = `${title} — page ${index + 1} of ${count}`;
+    pdf.text(text, margin, height - margin, { width: width - 2 * margin, lineBreak: false });
+    pdf.endMarkedContent();
+  }
+}
