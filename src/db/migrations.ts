@@ -25,6 +25,7 @@ import { Worth1764200001000 } from '../../migrations/1764200001000-worth.js';
 import { Treatments1764200000540 } from '../../migrations/1764200000540-treatments.js';
 import { PhotographEvidence1764200001200 } from '../../migrations/1764200001200-photograph-evidence.js';
 import { MaintenanceWithdrawn1764200001201 } from '../../migrations/1764200001201-maintenance-withdrawn.js';
+import { BringUp1764200000900 } from '../../migrations/1764200000900-bring-up.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -55,4 +56,5 @@ export const migrations = [
   Treatments1764200000540,
   PhotographEvidence1764200001200,
   MaintenanceWithdrawn1764200001201,
+  BringUp1764200000900,
 ];

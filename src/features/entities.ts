@@ -6,6 +6,8 @@ import { StoredFileEntity } from './attachments/storedFile.entity.js';
 import { CollectionEntity } from './collection/collection.entity.js';
 import { ExpenseEntity } from './expenses/expense.entity.js';
 import { ChangeEventEntity } from './feed/changeEvent.entity.js';
+import { BringUpEntity } from './bringUp/bringUp.entity.js';
+import { BringUpStepEntity } from './bringUp/bringUpStep.entity.js';
 import { FindingEntity } from './findings/finding.entity.js';
 import { HazardEntity } from './hazards/hazard.entity.js';
 import { ChangeEntity } from './history/change.entity.js';
@@ -69,6 +71,7 @@ import { TaskTemplateEntity } from './templates/taskTemplate.entity.js';
 import { TreatmentEntity } from './treatments/treatment.entity.js';
 import { TreatmentAgentEntity } from './treatments/treatmentAgent.entity.js';
 import { WorkBreakEntity } from './work/workBreak.entity.js';
+import { SessionHazardEntity } from './work/sessionHazard.entity.js';
 import { WorkSessionEntity } from './work/workSession.entity.js';
 import { PriceNoteEntity } from './prices/priceNote.entity.js';
 import { SubstitutionEntity } from './substitution/substitution.entity.js';
@@ -126,6 +129,8 @@ export const recordEntities = [
   MatchedSetMemberEntity,
   SweepEntity,
   FinalCheckEntity,
+  BringUpEntity,
+  BringUpStepEntity,
   OnAirUseEntity,
   MaintenanceRuleEntity,
   MaintenanceDoneEntity,
@@ -151,6 +156,7 @@ export const recordEntities = [
   TaskTemplateEntity,
   WorkSessionEntity,
   WorkBreakEntity,
+  SessionHazardEntity,
   ExpenseEntity,
   StoredFileEntity,
   AttachmentEntity,

@@ -52,6 +52,8 @@ import { partyReads } from './parties/party.reads.js';
 import { instrumentComparisonReads } from './trends/instrumentComparison.reads.js';
 import { trendReads } from './trends/trend.reads.js';
 import { matchedSetReads } from './matchedSets/matchedSet.reads.js';
+import { bringUpReads, bringUpStepReads } from './bringUp/bringUp.reads.js';
+import { sessionHazardReads } from './work/sessionHazard.reads.js';
 import { sweepReads, sweepRowReads } from './sweeps/sweep.reads.js';
 import { findReads, wantedListReads, wantReads } from './wants/want.reads.js';
 import { positionHistoryReads } from './originality/originality.reads.js';
@@ -162,6 +164,9 @@ const everyType: readonly TypeReads[] = [
   instrumentComparisonReads,
   trendReads,
   matchedSetReads,
+  bringUpReads,
+  bringUpStepReads,
+  sessionHazardReads,
   sweepReads,
   sweepRowReads,
   stockReservationReads,

@@ -197,6 +197,9 @@ import { EvidenceOfTaskResolver, TaskEvidenceResolver } from './tasks/taskEviden
 import { TaskTemplateResolver } from './templates/taskTemplate.resolver.js';
 import { SessionStoryResolver } from './work/sessionStory.resolver.js';
 
+import { BringUpResolver, BringUpsOfItemResolver } from './bringUp/bringUp.resolver.js';
+import { BringUpStepResolver } from './bringUp/bringUpStep.resolver.js';
+import { SessionHazardResolver, HazardsOfSessionResolver } from './work/sessionHazard.resolver.js';
 import { CapacitorCalculatorsResolver } from './calculators/capacitorCalculators.resolver.js';
 import { MainsCalculatorsResolver } from './calculators/mainsCalculators.resolver.js';
 import { RadioCalculatorsResolver } from './calculators/radioCalculators.resolver.js';
@@ -212,6 +215,11 @@ export const resolvers = [
   RotationResolver,
   OnAirResolver,
   OnAirRigResolver,
+  BringUpResolver,
+  BringUpsOfItemResolver,
+  BringUpStepResolver,
+  SessionHazardResolver,
+  HazardsOfSessionResolver,
   CapacitorCalculatorsResolver,
   MainsCalculatorsResolver,
   RadioCalculatorsResolver,

@@ -1,3 +1,4 @@
+import { bringUpRelationsOfItem } from '../bringUp/bringUp.reads.js';
 import { attachmentRelationsOfItem } from '../attachments/attachment.reads.js';
 import { originalityRelationsOfItem } from '../originality/originality.reads.js';
 import { trendRelationsOfItem } from '../trends/trend.reads.js';
@@ -31,6 +32,7 @@ import { sessionRelationsOfItem } from '../work/workSession.reads.js';
 /** Every relation of rigs and accessories; each feature adds what it knows of an item. */
 export const itemRelations: Record<string, Relation> = {
   ...attachmentRelationsOfItem,
+  ...bringUpRelationsOfItem,
   ...missingPartRelationsOfItem,
   ...replacementRelationsOfItem,
   ...inspectionRelationsOfItem,

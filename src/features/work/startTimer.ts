@@ -6,6 +6,7 @@ import { beginTask } from './beginTask.js';
 import { benchZone } from './benchZone.js';
 import { checkSession } from './checkSession.js';
 import { oneTimerAtATime } from './oneTimerAtATime.js';
+import { noteHazards } from './noteHazards.js';
 import { refuseSecondTimer } from './refuseSecondTimer.js';
 import type { StartTimerInput } from './timer.inputs.js';
 import { whatIsWorkedOn, type WorkedOn } from './whatIsWorkedOn.js';
@@ -13,8 +14,15 @@ import { whoWorks } from './whoWorks.js';
 import { isForgottenTimer } from './sessionBounds.js';
 import { WorkSessionEntity } from './workSession.entity.js';
 
-/** The timer is a session without an end: it is in the records, and survives a restart. */
-export async function startTimer(work: UnitOfWork, input: StartTimerInput): Promise<string> {
+/**
+ * The timer is a session without an end: it is in the records, and survives a restart.
+ * @param showsHazards whether the answer puts the hazards of the item before the person
+ */
+export async function startTimer(
+  work: UnitOfWork,
+  input: StartTimerInput,
+  showsHazards = false,
+): Promise<string> {
   const check = new Checklist(work);
   const person = await whoWorks(work, check, input.personId);
   const worked = await whatIsWorkedOn(work, check, input);
@@ -42,6 +50,7 @@ export async function startTimer(work: UnitOfWork, input: StartTimerInput): Prom
     zone,
     note,
   });
+  await noteHazards(work, session, showsHazards);
   await beginTask(work, worked, session);
   return session.id;
 }

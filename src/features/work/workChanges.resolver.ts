@@ -1,6 +1,7 @@
 import type { GraphQLResolveInfo } from 'graphql';
 import { Arg, Ctx, Info, Mutation, Resolver } from 'type-graphql';
 import type { ApiContext } from '../../api/kit/apiContext.js';
+import { requestedNames } from '../../api/kit/requestedNames.js';
 import { correctSession } from './correctSession.js';
 import { endBreak } from './endBreak.js';
 import { recordSession } from './recordSession.js';
@@ -53,7 +54,8 @@ export class WorkChangesResolver {
     @Ctx() context: ApiContext,
     @Info() info: GraphQLResolveInfo,
   ) {
-    return carryOutSession(context, info, (work) => startTimer(work, input));
+    const showsHazards = requestedNames(info).has('hazards');
+    return carryOutSession(context, info, (work) => startTimer(work, input, showsHazards));
   }
 
   @Mutation(() => TakeBreakPayload, { description: 'A break begins; the timer goes on.' })

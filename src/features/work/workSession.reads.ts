@@ -5,6 +5,7 @@ import { spareColumns } from '../../api/kit/spareColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
 import { netSeconds } from './netSeconds.reads.js';
+import { hazardRelationsOfSession } from './sessionHazard.reads.js';
 import { earlierVersions } from './sessionVersions.reads.js';
 import { sessionOverlaps } from './sessionOverlaps.reads.js';
 
@@ -46,6 +47,7 @@ export const workSessionReads = tableReads('WorkSession', 'work_session', column
   netSeconds,
   earlierVersions,
   overlaps: sessionOverlaps,
+  ...hazardRelationsOfSession,
 });
 
 export const workBreakReads = tableReads('WorkBreak', 'work_break', breakColumns);

@@ -136,7 +136,8 @@ export const words = {
   hazard: {
     ASBESTOS: 'Asbest',
     BERYLLIUM_OXIDE: 'Berylliumoxid',
-    CAUSTIC_CLEANER: 'ätzender Reiniger',
+    CAUSTIC_CLEANER: 'alkalischer Reiniger',
+    ACID_CLEANER: 'saurer Reiniger',
     DAMAGED_CORD: 'beschädigte Netzschnur',
     HOT_PARTS: 'heiße Teile',
     IMPLOSION: 'Implosion',
@@ -145,6 +146,7 @@ export const words = {
     MERCURY: 'Quecksilber',
     OLD_DIELECTRIC: 'altes Dielektrikum',
     RADIOLUMINOUS_PAINT: 'Leuchtfarbe mit Radium',
+    RF_BURN: 'Verbrennung durch Hochfrequenz',
     RF_EXPOSURE: 'Hochfrequenzfelder',
     SELENIUM: 'Selengleichrichter',
     STORED_CHARGE: 'gespeicherte Ladung',

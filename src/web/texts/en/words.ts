@@ -132,7 +132,8 @@ export const words = {
   hazard: {
     ASBESTOS: 'asbestos',
     BERYLLIUM_OXIDE: 'beryllium oxide',
-    CAUSTIC_CLEANER: 'caustic or acid cleaner',
+    CAUSTIC_CLEANER: 'caustic cleaner',
+    ACID_CLEANER: 'acid cleaner',
     DAMAGED_CORD: 'damaged cord',
     HOT_PARTS: 'hot parts',
     IMPLOSION: 'implosion',
@@ -141,6 +142,7 @@ export const words = {
     MERCURY: 'mercury',
     OLD_DIELECTRIC: 'old dielectric fluid',
     RADIOLUMINOUS_PAINT: 'radioluminous paint',
+    RF_BURN: 'radio-frequency burn',
     RF_EXPOSURE: 'radio-frequency exposure',
     SELENIUM: 'selenium rectifier',
     STORED_CHARGE: 'stored charge',
