@@ -21,6 +21,11 @@ import {
   attachmentsOfRecord,
   storedFileReads,
 } from './attachments/attachment.reads.js';
+import { inquiryReads } from './goingOn/goingOn.reads.js';
+import { plannedCostReads } from './costToCome/costToCome.reads.js';
+import { spendingCeilingReads } from './ceilings/ceiling.reads.js';
+import { priceIndexReads } from './priceIndex/priceIndex.reads.js';
+import { itemOutlookReads, valueNoteReads, worthTermsReads } from './worth/worth.reads.js';
 import { exchangeRateReads } from './rates/exchangeRate.reads.js';
 import type { Reads, TypeReads } from '../api/kit/typeReads.js';
 import { acquisitionReads, extraCostReads } from './acquisitions/acquisition.reads.js';
@@ -172,6 +177,13 @@ const everyType: readonly TypeReads[] = [
   stockReservationReads,
   stockDrawReads,
   exchangeRateReads,
+  priceIndexReads,
+  valueNoteReads,
+  itemOutlookReads,
+  worthTermsReads,
+  plannedCostReads,
+  inquiryReads,
+  spendingCeilingReads,
 ];
 
 /** Photographs and papers can be shown with any record. */

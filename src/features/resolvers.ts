@@ -1,3 +1,14 @@
+import { CeilingsResolver } from './ceilings/ceilings.resolver.js';
+import { CostsOfProjectResolver, PlannedCostResolver } from './costToCome/costToCome.resolver.js';
+import { GoingOnOfProjectResolver, InquiryResolver } from './goingOn/goingOn.resolver.js';
+import { PriceIndexResolver } from './priceIndex/priceIndex.resolver.js';
+import {
+  ItemOutlookResolver,
+  ValueNoteResolver,
+  ValuesOfModelResolver,
+  WorthOfItemResolver,
+  WorthTermsResolver,
+} from './worth/worth.resolver.js';
 import { RatesResolver } from './rates/rates.resolver.js';
 import { DossierOfItemResolver, TheftReportResolver } from './dossier/dossier.resolver.js';
 import {
@@ -389,4 +400,15 @@ export const resolvers = [
   QueueEffectResolver,
   WorkQueueResolver,
   RatesResolver,
+  PriceIndexResolver,
+  ValueNoteResolver,
+  ItemOutlookResolver,
+  WorthTermsResolver,
+  WorthOfItemResolver,
+  ValuesOfModelResolver,
+  PlannedCostResolver,
+  CostsOfProjectResolver,
+  InquiryResolver,
+  GoingOnOfProjectResolver,
+  CeilingsResolver,
 ] as const;

@@ -7,6 +7,7 @@ import { MoneyAmount } from '../../api/kit/money.type.js';
 import { PageArgs } from '../../api/kit/pageArgs.js';
 import { payloadOf } from '../../api/kit/payloadOf.js';
 import { rootPage } from '../../api/kit/rootPage.js';
+import { warned, withWarnings } from '../ceilings/purchaseWarnings.js';
 import { moneyAmount } from '../money/moneyAmount.js';
 import { Party } from '../parties/party.type.js';
 import { ClaimConnection } from '../provenance/claim.type.js';
@@ -23,7 +24,7 @@ import { recordAcquisition } from './recordAcquisition.js';
 const asLot = { field: 'acquisition', typeName: 'Acquisition' };
 const payload = (mutation: string, description: string) =>
   payloadOf(mutation, 'acquisition', () => Acquisition, description);
-const RecordAcquisitionPayload = payload('recordAcquisition', 'The new lot.');
+const RecordAcquisitionPayload = withWarnings(payload('recordAcquisition', 'The new lot.'));
 const ChangeAcquisitionPayload = payload('changeAcquisition', 'The lot as it is now.');
 const AddLotLinePayload = payload('addLotLine', 'The lot with its new line.');
 
@@ -88,13 +89,18 @@ export class AcquisitionResolver {
   @Mutation(() => RecordAcquisitionPayload, {
     description: 'A lot comes in, with what was in it, what it cost and what the seller said.',
   })
-  recordAcquisition(
+  async recordAcquisition(
     @Arg('input', () => RecordAcquisitionInput, { description: 'The lot.' })
     input: RecordAcquisitionInput,
     @Ctx() context: ApiContext,
     @Info() info: GraphQLResolveInfo,
   ) {
-    return carryOut(context, info, asLot, (work) => recordAcquisition(work, input));
+    const answer = await carryOut(context, info, asLot, (work) => recordAcquisition(work, input));
+    return warned(context, answer, answer['acquisition'] !== null, () => ({
+      amounts: [input.price, ...input.extraCosts.map(({ amount }) => amount)],
+      day: input.acquiredOn,
+      projectId: null,
+    }));
   }
 
   @Mutation(() => ChangeAcquisitionPayload, {

@@ -2,10 +2,12 @@ import type { GraphQLResolveInfo } from 'graphql';
 import { Arg, Args, Ctx, FieldResolver, Info, Mutation, Resolver, Root } from 'type-graphql';
 import type { ApiContext } from '../../api/kit/apiContext.js';
 import { carryOut } from '../../api/kit/carryOut.js';
+import { optionalRecordId } from '../../api/kit/globalId.js';
 import { loadedField } from '../../api/kit/loadRelations.js';
 import { MoneyAmount } from '../../api/kit/money.type.js';
 import { PageArgs } from '../../api/kit/pageArgs.js';
 import { payloadOf } from '../../api/kit/payloadOf.js';
+import { warned, withWarnings } from '../ceilings/purchaseWarnings.js';
 import { Item } from '../items/item.type.js';
 import { moneyAmount } from '../money/moneyAmount.js';
 import { Party } from '../parties/party.type.js';
@@ -18,7 +20,7 @@ import { recordExpense } from './recordExpense.js';
 const asExpense = { field: 'expense', typeName: 'Expense' };
 const payload = (mutation: string, description: string) =>
   payloadOf(mutation, 'expense', () => Expense, description);
-const RecordExpensePayload = payload('recordExpense', 'The new expense.');
+const RecordExpensePayload = withWarnings(payload('recordExpense', 'The new expense.'));
 const ChangeExpensePayload = payload('changeExpense', 'The expense as it is now.');
 
 @Resolver(() => Expense)
@@ -49,13 +51,18 @@ export class ExpenseResolver {
   @Mutation(() => RecordExpensePayload, {
     description: 'Money spent on an item; below zero for money that came back.',
   })
-  recordExpense(
+  async recordExpense(
     @Arg('input', () => RecordExpenseInput, { description: 'The expense.' })
     input: RecordExpenseInput,
     @Ctx() context: ApiContext,
     @Info() info: GraphQLResolveInfo,
   ) {
-    return carryOut(context, info, asExpense, (work) => recordExpense(work, input));
+    const answer = await carryOut(context, info, asExpense, (work) => recordExpense(work, input));
+    return warned(context, answer, answer['expense'] !== null, () => ({
+      amounts: [input.amount],
+      day: input.spentOn,
+      projectId: optionalRecordId('Project', input.projectId ?? null, ['projectId']),
+    }));
   }
 
   @Mutation(() => ChangeExpensePayload, {

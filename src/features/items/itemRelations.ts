@@ -25,6 +25,7 @@ import { outOfHandRelationsOfItem } from '../outOfHand/outOfHand.reads.js';
 import { objectIdRelationsOfItem } from '../objectId/objectId.reads.js';
 import { missingPartRelationsOfItem } from '../replacements/missingParts.reads.js';
 import { replacementRelationsOfItem } from '../replacements/replacementList.reads.js';
+import { worthRelationsOfItem } from '../worth/worth.reads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
 import { projectRelationsOfItem } from '../projects/project.reads.js';
 import { sessionRelationsOfItem } from '../work/workSession.reads.js';
@@ -34,6 +35,7 @@ export const itemRelations: Record<string, Relation> = {
   ...attachmentRelationsOfItem,
   ...bringUpRelationsOfItem,
   ...missingPartRelationsOfItem,
+  ...worthRelationsOfItem,
   ...replacementRelationsOfItem,
   ...inspectionRelationsOfItem,
   ...fitOutRelationsOfItem,

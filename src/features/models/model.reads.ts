@@ -6,6 +6,7 @@ import { spareColumns } from '../../api/kit/spareColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
 import { columnsOfItem } from '../items/itemColumns.js';
 import { priceRelationsOfModel } from '../prices/price.reads.js';
+import { worthRelationsOfModel } from '../worth/worth.reads.js';
 import { limitsOf } from '../readings/limit.reads.js';
 
 const names = [
@@ -66,6 +67,7 @@ export const modelReads = tableReads('Model', 'model', columns, {
   }),
   limits: limitsOf('model_id'),
   ...priceRelationsOfModel,
+  ...worthRelationsOfModel,
   ...datedSerialRelationsOfModel,
   items: childPages('Item', {
     table: 'item',

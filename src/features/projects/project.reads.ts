@@ -4,6 +4,8 @@ import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
 import { baselineRelationsOfProject } from '../baselines/baseline.reads.js';
 import { earnedValueRelationsOfProject } from '../earnedValue/earnedValue.reads.js';
+import { costToComeRelationsOfProject } from '../costToCome/costToCome.reads.js';
+import { goingOnRelationsOfProject } from '../goingOn/goingOn.reads.js';
 import { forecastRelationsOfProject } from '../forecast/projectForecast.reads.js';
 import { planRelationsOfProject } from '../forecast/projectPlan.reads.js';
 import { standingRelationsOfProject } from '../standing/standingRelations.js';
@@ -40,6 +42,8 @@ export const projectReads = tableReads('Project', 'project', columns, {
   ...taskRelationsOfProject,
   ...standingRelationsOfProject,
   ...forecastRelationsOfProject,
+  ...costToComeRelationsOfProject,
+  ...goingOnRelationsOfProject,
   ...planRelationsOfProject,
   ...baselineRelationsOfProject,
   ...earnedValueRelationsOfProject,

@@ -28,7 +28,7 @@ export const missingPartReads: TypeReads = {
 };
 
 /** What each item lacks against its fit-out, with prices, required positions first. */
-async function readMissing(
+export async function readMissing(
   { database: { reader }, nowMs }: ApiContext,
   itemIds: readonly string[],
 ): Promise<MissingRow[][]> {

@@ -1,0 +1,6 @@
+import { selectColumns } from '../../api/kit/selectColumns.js';
+import { tableReads } from '../../api/kit/tableReads.js';
+
+const columns = selectColumns('price_index', ['id', 'version', 'name', 'currency', 'source']);
+
+export const priceIndexReads = tableReads('PriceIndex', 'price_index', columns);

@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest';
+import { indexedAmount } from '../../src/domain/worth/indexedAmount.js';
+import { shippedIndex } from '../../src/features/priceIndex/priceIndexes.reads.js';
+
+const years = (...points: [period: string, value: string][]) =>
+  points.map(([period, value]) => ({ period, value }));
+
+describe('amounts carried on by an index', () => {
+  // University of Vermont, EC 11, "How to calculate the CPI and inflation rate" (2005): gasoline at
+  // 36 cents in 1972 (index 37.5) is 1.81 dollars of 2004 (index 188.9).
+  it('follows the published worked example', () => {
+    const points = years(['1972', '37.5'], ['2004', '188.9']);
+    expect(indexedAmount(36, '1972-07-01', '2004-07-01', points)?.minorUnits).toBe(181);
+  });
+
+  // Bureau of Labor Statistics: yearly indexes printed to one decimal (1963 30.6) and 313.689 for
+  // 2024; our table has means of the months, 30.625, so that cents differ (3072.87).
+  it('takes 300.00 dollars of 1963 to those of 2024', () => {
+    const printed = years(['1963', '30.6'], ['2024', '313.689']);
+    expect(indexedAmount(300_00, '1963-01-01', '2024-12-31', printed)?.minorUnits).toBe(3075_38);
+    const { points } = shippedIndex;
+    expect(indexedAmount(300_00, '1963-01-01', '2024-12-31', points)?.minorUnits).toBe(3072_87);
+  });
+
+  it('ships a table without a gap, from 1945, that agrees with the printed figures', () => {
+    const { points } = shippedIndex;
+    expect(points.map(({ period }) => Number(period))).toEqual(
+      points.map((_, index) => 1945 + index),
+    );
+    // Printed by the Bureau to one decimal (three since 2007).
+    for (const [year, printed, slack] of [
+      ['1963', 30.6, 0.05],
+      ['1982', 96.5, 0.05],
+      ['2000', 172.2, 0.05],
+      ['2020', 258.811, 0.001],
+    ] as const) {
+      const value = Number(points.find(({ period }) => period === year)?.value);
+      expect(Math.abs(value - printed)).toBeLessThanOrEqual(slack);
+    }
+  });
+});
