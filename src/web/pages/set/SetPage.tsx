@@ -12,6 +12,7 @@ import { SetMoney } from './SetMoney.js';
 import { SetPlan } from './SetPlan.js';
 import { SetProjects } from './SetProjects.js';
 import { SetStanding } from './SetStanding.js';
+import { SetWorth } from './SetWorth.js';
 import { SetTrends } from './SetTrends.js';
 import { SetStory } from './SetStory.js';
 import styles from './SetPage.module.css';
@@ -40,6 +41,7 @@ export function SetPage() {
       <SetPlan number={number} />
       <SetTrends number={number} />
       <SetMoney item={item} />
+      <SetWorth number={number} />
       <SetStory number={number} />
     </article>
   );

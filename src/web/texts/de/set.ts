@@ -78,6 +78,25 @@ export const set = {
   finish: (p50: string, p80: string) =>
     `Beim wirklich gehaltenen Tempo fertig bis ${p50} (halb und halb), ziemlich sicher bis ${p80}.`,
   notWithinTwentyYears: 'kein Tag in zwanzig Jahren',
+  worth: 'Was es wert ist',
+  worthHow: 'Verkauft',
+  asItStands: (standard: string) => `wie es steht (${standard})`,
+  atTarget: (standard: string) => `am Ziel (${standard})`,
+  asParts: 'in Teilen',
+  low: 'Tief',
+  likely: 'Wohl',
+  high: 'Hoch',
+  worthUnknown: 'Kein Wert ist vermerkt, der es sagte.',
+  goingOn: (title: string) => `Mit „${title}“ weitermachen oder nicht`,
+  choice: 'Was man tun könnte',
+  worthThen: 'Wert danach',
+  costFromHere: 'Kosten ab hier',
+  premium: 'Genannter Zuschlag',
+  gain: 'Erwarteter Gewinn',
+  sunk: (amount: string) => `${amount} sind schon ausgegeben und in keiner Zahl enthalten.`,
+  premiumBecause: (reason: string) => `Der Zuschlag ist der des Besitzers: ${reason}`,
+  worthAsking: (what: string, gain: string) =>
+    `Zuerst herauszufinden lohnt: ${what} (erwarteter Gewinn nach Kosten ${gain}).`,
   told: {
     acquired: (from: string) => (from ? `Kam herein von ${from}` : 'Kam in die Sammlung'),
     inspected: (count: number) =>

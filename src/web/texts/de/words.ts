@@ -119,6 +119,20 @@ export const words = {
     NONE: 'Kein Trend',
     TOO_FEW: 'Zu wenige Messwerte',
   },
+  choice: {
+    FINISH: 'Fertig machen',
+    LEAVE: 'Stehen lassen',
+    SELL: 'Verkaufen, wie es steht',
+    PART_OUT: 'In Teilen verkaufen',
+    KEEP_FOR_SPARES: 'Für Ersatzteile behalten',
+  },
+  conditionStandard: {
+    NOT_WORKING: 'nicht spielfähig',
+    WORKING: 'spielfähig',
+    WORKING_AND_CLEAN: 'spielfähig und sauber',
+    AS_MADE: 'wie gebaut',
+    FOR_SHOW: 'zum Ausstellen',
+  },
   zone: {
     WHOLE: 'Ganzes',
     CABINET: 'Gehäuse',

@@ -78,6 +78,25 @@ export const set = {
   finish: (p50: string, p80: string) =>
     `At the pace really kept it is done by ${p50} (an even chance), by ${p80} to be fairly sure.`,
   notWithinTwentyYears: 'no day within twenty years',
+  worth: 'What it is worth',
+  worthHow: 'Sold',
+  asItStands: (standard: string) => `as it stands (${standard})`,
+  atTarget: (standard: string) => `at its target (${standard})`,
+  asParts: 'as parts',
+  low: 'Low',
+  likely: 'Likely',
+  high: 'High',
+  worthUnknown: 'No value is noted that would tell.',
+  goingOn: (title: string) => `Going on with “${title}”, or not`,
+  choice: 'What could be done',
+  worthThen: 'Worth then',
+  costFromHere: 'Cost from here',
+  premium: 'Premium stated',
+  gain: 'Expected gain',
+  sunk: (amount: string) => `${amount} is spent already and is in no figure above.`,
+  premiumBecause: (reason: string) => `The premium is the owner’s: ${reason}`,
+  worthAsking: (what: string, gain: string) =>
+    `Most worth finding out first: ${what} (expected to gain ${gain} after its cost).`,
   told: {
     acquired: (from: string) => (from ? `Came in from ${from}` : 'Came into the collection'),
     inspected: (count: number) =>

@@ -115,6 +115,20 @@ export const words = {
     NONE: 'No trend',
     TOO_FEW: 'Too few readings',
   },
+  choice: {
+    FINISH: 'Finish it',
+    LEAVE: 'Leave it as it is',
+    SELL: 'Sell it as it stands',
+    PART_OUT: 'Sell its parts',
+    KEEP_FOR_SPARES: 'Keep it for spares',
+  },
+  conditionStandard: {
+    NOT_WORKING: 'not working',
+    WORKING: 'working',
+    WORKING_AND_CLEAN: 'working and clean',
+    AS_MADE: 'as made',
+    FOR_SHOW: 'for show',
+  },
   zone: {
     WHOLE: 'whole',
     CABINET: 'cabinet',
