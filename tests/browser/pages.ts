@@ -8,5 +8,6 @@ export const pages = [
   { name: 'accessory', address: '/sets/A-004', isThereWhen: '#story li' },
   { name: 'provenance', address: '/sets/R-009/provenance', isThereWhen: 'td' },
   { name: 'wanted', address: '/wanted', isThereWhen: 'h2' },
+  { name: 'books', address: '/books', isThereWhen: 'dt' },
   { name: 'bring-a-list', address: '/bring-a-list', isThereWhen: 'input[type=file]' },
 ];

@@ -9,16 +9,13 @@ let browser: Browser;
 let open: OpenPage;
 beforeAll(async () => {
   [demo, browser] = await Promise.all([servedDemo(), openBrowser()]);
-  await demo.ask(
-    'mutation ($input: AddWantInput!) { addWant(input: $input) { want { id } } }',
-    {
-      input: {
-        description: 'Knob with a skirt, 6 mm shaft',
-        quantity: 2,
-        ceiling: { amount: '4.50', currency: 'GBP' },
-      },
+  await demo.ask('mutation ($input: AddWantInput!) { addWant(input: $input) { want { id } } }', {
+    input: {
+      description: 'Knob with a skirt, 6 mm shaft',
+      quantity: 2,
+      ceiling: { amount: '4.50', currency: 'GBP' },
     },
-  );
+  });
   open = await openPage(browser, demo.url, phone);
 }, 120_000);
 afterAll(async () => {

@@ -12,6 +12,7 @@ export function Frame() {
     { to: '/', words: frame.tonight },
     { to: '/collection', words: frame.collection },
     { to: '/wanted', words: frame.wanted },
+    { to: '/books', words: frame.books },
     { to: '/bring-a-list', words: frame.import },
   ] as const;
   return (

@@ -50,9 +50,15 @@ const bringList = createRoute({
   component: lazyRouteComponent(() => import('../pages/import/ImportPage.js'), 'ImportPage'),
 });
 
+const books = createRoute({
+  getParentRoute: () => root,
+  path: '/books',
+  component: lazyRouteComponent(() => import('../pages/books/BooksPage.js'), 'BooksPage'),
+});
+
 /** Every address of the dashboard. */
 export const router = createRouter({
-  routeTree: root.addChildren([tonight, collection, set, provenance, wanted, bringList]),
+  routeTree: root.addChildren([tonight, collection, set, provenance, wanted, books, bringList]),
   defaultPreload: 'intent',
   scrollRestoration: true,
 });

@@ -9,6 +9,8 @@ export interface Formats {
   day: (instant: string, zone?: string) => string;
   /** Day and minute, with the zone's short name. */
   minute: (instant: string, zone?: string) => string;
+  /** A calendar month (2026-03). */
+  month: (month: string) => string;
   /** A calendar day (2026-03-01), which has no zone. */
   localDay: (day: string) => string;
 }
@@ -41,6 +43,10 @@ export function formatsOf(locale: string): Formats {
         timeZoneName: 'short',
         timeZone: zone,
       }).format(new Date(instant)),
+    month: (month) =>
+      new Intl.DateTimeFormat(locale, { year: 'numeric', month: 'short', timeZone: 'UTC' }).format(
+        new Date(`${month}-01T00:00:00Z`),
+      ),
     localDay: (day) =>
       new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(
         new Date(`${day}T00:00:00Z`),

@@ -1,4 +1,5 @@
 import { frame } from './de/frame.js';
+import { books } from './de/books.js';
 import { bringList } from './de/bringList.js';
 import { provenance } from './de/provenance.js';
 import { set } from './de/set.js';
@@ -8,4 +9,14 @@ import { wanted } from './de/wanted.js';
 import { words } from './de/words.js';
 import type { Texts } from './texts.js';
 
-export const de: Texts = { bringList, frame, provenance, set, shelf, tonight, wanted, words };
+export const de: Texts = {
+  books,
+  bringList,
+  frame,
+  provenance,
+  set,
+  shelf,
+  tonight,
+  wanted,
+  words,
+};

@@ -1,4 +1,5 @@
 import { frame } from './en/frame.js';
+import { books } from './en/books.js';
 import { bringList } from './en/bringList.js';
 import { provenance } from './en/provenance.js';
 import { set } from './en/set.js';
@@ -8,4 +9,4 @@ import { wanted } from './en/wanted.js';
 import { words } from './en/words.js';
 
 /** Every text of the pages, in English; other languages have the same. */
-export const en = { bringList, frame, provenance, set, shelf, tonight, wanted, words };
+export const en = { books, bringList, frame, provenance, set, shelf, tonight, wanted, words };
