@@ -82,6 +82,7 @@ import {
   treatmentReads,
 } from './treatments/treatment.reads.js';
 import { donorReads } from './replacements/donors.reads.js';
+import { billLineReads, billReads } from './replacements/billOfMaterials.reads.js';
 import { missingPartReads } from './replacements/missingParts.reads.js';
 
 /** How each type of the schema is read. */
@@ -90,6 +91,8 @@ const everyType: readonly TypeReads[] = [
   storedFileReads,
   ...shackReads,
   missingPartReads,
+  billReads,
+  billLineReads,
   donorReads,
   priceNoteReads,
   substitutionReads,

@@ -72,6 +72,16 @@ import { FitOutCheckResolver } from './inspections/fitOutCheck.resolver.js';
 import { HazardResolver } from './hazards/hazard.resolver.js';
 import { ItemFindingsResolver } from './findings/itemFindings.resolver.js';
 import { FeedResolver } from './feed/feed.resolver.js';
+import { StockOfPartTypeResolver } from './stock/stockTotal.resolver.js';
+import {
+  FittedSparesOfItemResolver,
+  FittedSparesOfProjectResolver,
+} from './stock/fittedSpares.resolver.js';
+import {
+  BillLineResolver,
+  BillOfItemResolver,
+  BillOfMaterialsResolver,
+} from './replacements/billOfMaterials.resolver.js';
 import { FindingResolver } from './findings/finding.resolver.js';
 import { AgentMeetingResolver, TreatmentAgentResolver } from './treatments/agent.resolver.js';
 import { TreatmentResolver } from './treatments/treatment.resolver.js';
@@ -261,6 +271,12 @@ export const resolvers = [
   FitOutStandingResolver,
   ItemFitOutResolver,
   FindingResolver,
+  FittedSparesOfItemResolver,
+  FittedSparesOfProjectResolver,
+  BillOfItemResolver,
+  BillOfMaterialsResolver,
+  BillLineResolver,
+  StockOfPartTypeResolver,
   TreatmentResolver,
   TreatmentAgentResolver,
   AgentMeetingResolver,
