@@ -26,6 +26,7 @@ import { plannedCostReads } from './costToCome/costToCome.reads.js';
 import { spendingCeilingReads } from './ceilings/ceiling.reads.js';
 import { priceIndexReads } from './priceIndex/priceIndex.reads.js';
 import { itemOutlookReads, valueNoteReads, worthTermsReads } from './worth/worth.reads.js';
+import { insuranceReads } from './insurance/insurance.reads.js';
 import { exchangeRateReads } from './rates/exchangeRate.reads.js';
 import type { Reads, TypeReads } from '../api/kit/typeReads.js';
 import { acquisitionReads, extraCostReads } from './acquisitions/acquisition.reads.js';
@@ -180,6 +181,7 @@ const everyType: readonly TypeReads[] = [
   stockReservationReads,
   stockDrawReads,
   exchangeRateReads,
+  ...insuranceReads,
   priceIndexReads,
   valueNoteReads,
   itemOutlookReads,

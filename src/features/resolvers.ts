@@ -1,3 +1,5 @@
+import { BooksResolver } from './books/books.resolver.js';
+import { InsuranceResolver, InsuredItemResolver } from './insurance/insurance.resolver.js';
 import { CeilingsResolver } from './ceilings/ceilings.resolver.js';
 import { CostsOfProjectResolver, PlannedCostResolver } from './costToCome/costToCome.resolver.js';
 import { GoingOnOfProjectResolver, InquiryResolver } from './goingOn/goingOn.resolver.js';
@@ -427,4 +429,7 @@ export const resolvers = [
   InquiryResolver,
   GoingOnOfProjectResolver,
   CeilingsResolver,
+  BooksResolver,
+  InsuranceResolver,
+  InsuredItemResolver,
 ] as const;

@@ -6,6 +6,7 @@ import { projectVerbs } from './projectVerbs.js';
 import { standingVerbs } from './standingVerbs.js';
 import type { StoryVerb } from './storyEvent.js';
 import { workVerbs } from './workVerbs.js';
+import { worthVerbs } from './worthVerbs.js';
 
 const verbs: Record<string, StoryVerb> = {
   ...intakeVerbs,
@@ -15,6 +16,7 @@ const verbs: Record<string, StoryVerb> = {
   ...projectVerbs,
   ...standingVerbs,
   ...workVerbs,
+  ...worthVerbs,
 };
 
 /** Every verb that a story may use; what each records is in the file of its kind. */
