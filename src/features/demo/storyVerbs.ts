@@ -1,3 +1,4 @@
+import { bringUpVerbs } from './bringUpVerbs.js';
 import { intakeVerbs } from './intakeVerbs.js';
 import { moneyVerbs } from './moneyVerbs.js';
 import { partVerbs } from './partVerbs.js';
@@ -9,6 +10,7 @@ import { workVerbs } from './workVerbs.js';
 import { worthVerbs } from './worthVerbs.js';
 
 const verbs: Record<string, StoryVerb> = {
+  ...bringUpVerbs,
   ...intakeVerbs,
   ...moneyVerbs,
   ...partVerbs,
