@@ -16,6 +16,7 @@ import { servePages } from './servePages.js';
 import { serveAttachments } from './serveAttachments.js';
 import { serveDossiers } from './serveDossiers.js';
 import { serveDownloads } from './serveDownloads.js';
+import { serveSchedules } from './serveSchedules.js';
 import { serveSubscriptions } from './serveSubscriptions.js';
 import type { ErrorLog } from './showError.js';
 
@@ -89,7 +90,12 @@ export async function serveApi(database: Database, options: ServeOptions): Promi
     serveAttachments(new AttachmentStore(attachmentsFolder), () => Promise.resolve(contextNow())),
   );
   if (options.pagesFolder !== undefined) app.use(servePages(options.pagesFolder));
-  app.use('/download', serveDossiers(contextNow), serveDownloads(contextNow));
+  app.use(
+    '/download',
+    serveDossiers(contextNow),
+    serveSchedules(contextNow),
+    serveDownloads(contextNow),
+  );
   app.get('/', (request, response) => {
     response.type('text/plain').send(greetingAt(request.headers.host ?? ''));
   });

@@ -5,6 +5,7 @@ import { addDemo } from './demo.js';
 import { addDossier } from './dossier.js';
 import { addExport } from './exportCollection.js';
 import { addImport } from './importFile.js';
+import { addInsurance } from './insurance.js';
 import { addLoad } from './load.js';
 import { addProvenance } from './exportProvenance.js';
 import { addRecompute } from './recompute.js';
@@ -35,6 +36,7 @@ export function buildProgram(around: Surroundings): Command {
   addImport(program, around);
   addExport(program, around);
   addProvenance(program, around);
+  addInsurance(program, around);
   addLoad(program, around);
   addAttach(program, around);
   addDossier(program, around);

@@ -26,6 +26,7 @@ import { plannedCostReads } from './costToCome/costToCome.reads.js';
 import { spendingCeilingReads } from './ceilings/ceiling.reads.js';
 import { priceIndexReads } from './priceIndex/priceIndex.reads.js';
 import { itemOutlookReads, valueNoteReads, worthTermsReads } from './worth/worth.reads.js';
+import { insuranceReads } from './insurance/insurance.reads.js';
 import { exchangeRateReads } from './rates/exchangeRate.reads.js';
 import type { Reads, TypeReads } from '../api/kit/typeReads.js';
 import { acquisitionReads, extraCostReads } from './acquisitions/acquisition.reads.js';
@@ -82,6 +83,7 @@ import {
   treatmentReads,
 } from './treatments/treatment.reads.js';
 import { donorReads } from './replacements/donors.reads.js';
+import { billLineReads, billReads } from './replacements/billOfMaterials.reads.js';
 import { missingPartReads } from './replacements/missingParts.reads.js';
 
 /** How each type of the schema is read. */
@@ -90,6 +92,8 @@ const everyType: readonly TypeReads[] = [
   storedFileReads,
   ...shackReads,
   missingPartReads,
+  billReads,
+  billLineReads,
   donorReads,
   priceNoteReads,
   substitutionReads,
@@ -177,6 +181,7 @@ const everyType: readonly TypeReads[] = [
   stockReservationReads,
   stockDrawReads,
   exchangeRateReads,
+  ...insuranceReads,
   priceIndexReads,
   valueNoteReads,
   itemOutlookReads,

@@ -1,3 +1,5 @@
+import { BooksResolver } from './books/books.resolver.js';
+import { InsuranceResolver, InsuredItemResolver } from './insurance/insurance.resolver.js';
 import { CeilingsResolver } from './ceilings/ceilings.resolver.js';
 import { CostsOfProjectResolver, PlannedCostResolver } from './costToCome/costToCome.resolver.js';
 import { GoingOnOfProjectResolver, InquiryResolver } from './goingOn/goingOn.resolver.js';
@@ -72,6 +74,16 @@ import { FitOutCheckResolver } from './inspections/fitOutCheck.resolver.js';
 import { HazardResolver } from './hazards/hazard.resolver.js';
 import { ItemFindingsResolver } from './findings/itemFindings.resolver.js';
 import { FeedResolver } from './feed/feed.resolver.js';
+import { StockOfPartTypeResolver } from './stock/stockTotal.resolver.js';
+import {
+  FittedSparesOfItemResolver,
+  FittedSparesOfProjectResolver,
+} from './stock/fittedSpares.resolver.js';
+import {
+  BillLineResolver,
+  BillOfItemResolver,
+  BillOfMaterialsResolver,
+} from './replacements/billOfMaterials.resolver.js';
 import { FindingResolver } from './findings/finding.resolver.js';
 import { AgentMeetingResolver, TreatmentAgentResolver } from './treatments/agent.resolver.js';
 import { TreatmentResolver } from './treatments/treatment.resolver.js';
@@ -261,6 +273,12 @@ export const resolvers = [
   FitOutStandingResolver,
   ItemFitOutResolver,
   FindingResolver,
+  FittedSparesOfItemResolver,
+  FittedSparesOfProjectResolver,
+  BillOfItemResolver,
+  BillOfMaterialsResolver,
+  BillLineResolver,
+  StockOfPartTypeResolver,
   TreatmentResolver,
   TreatmentAgentResolver,
   AgentMeetingResolver,
@@ -411,4 +429,7 @@ export const resolvers = [
   InquiryResolver,
   GoingOnOfProjectResolver,
   CeilingsResolver,
+  BooksResolver,
+  InsuranceResolver,
+  InsuredItemResolver,
 ] as const;

@@ -83,6 +83,62 @@ describe.each(['sqlite', 'postgres'] as const)('the wanted list on %s', (engine)
     expect(html).not.toMatch(/<script|https?:/);
   });
 
+  it('says what serves instead by the substitution graph, and what one usually costs', async () => {
+    const send = async (verb: string, type: string, input: object) => {
+      const answer = await api.ask(
+        `mutation ($input: ${type}!) { ${verb}(input: $input) { problems { message } } }`,
+        { input },
+      );
+      expect(answer[verb].problems).toEqual([]);
+    };
+    const [wanted, other, heavier] = [
+      await spares.partType('X-10'),
+      await spares.partType('X-11'),
+      await spares.partType('X-12'),
+    ];
+    await send('recordSubstitution', 'RecordSubstitutionInput', {
+      originalId: wanted,
+      substituteId: other,
+      grade: 'WITH_CHANGES',
+      recheck: 'neutralisation',
+    });
+    await send('recordSubstitution', 'RecordSubstitutionInput', {
+      originalId: other,
+      substituteId: heavier,
+      grade: 'DIRECT',
+    });
+    for (const amount of ['8.00', '10.00', '30.00']) {
+      await send('notePrice', 'NotePriceInput', {
+        partTypeId: wanted,
+        kind: 'ASKED',
+        notedOn: '2026-05-20',
+        amount: euros(amount),
+        seenAt: 'a fair',
+      });
+    }
+    const { want } = await add({ partTypeId: wanted, ceiling: euros('12.00') });
+    const before = api.statements();
+    const { wantedList } = await api.ask(`{ wantedList { html wants { id ceiling { amount }
+      prices { median { amount currency } recentCount }
+      standIns { grade recheck inStock partType { designation } recorded { grade } } } } }`);
+    expect(api.statements() - before).toBeLessThan(25);
+    const own = wantedList.wants.find(({ id }: any) => id === want.id);
+    expect(own).toMatchObject({
+      ceiling: { amount: '12.00' },
+      prices: [{ median: { amount: '10.00', currency: 'EUR' }, recentCount: 3 }],
+      standIns: [
+        {
+          grade: 'WITH_CHANGES',
+          recheck: ['neutralisation'],
+          partType: { designation: 'X-11' },
+          recorded: { grade: 'WITH_CHANGES' },
+        },
+      ],
+    });
+    expect(wantedList.html).toContain('X-11 (with changes; check again: neutralisation)');
+    expect(wantedList.html).toContain('10.00 EUR (3)');
+  });
+
   it('turns a purchase of two touches into an acquisition, once however often it is sent', async () => {
     const taskId = await spares.task(bench.rig);
     const { want } = await add({ partTypeId: bench.tubeType, taskId });

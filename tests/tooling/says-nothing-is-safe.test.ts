@@ -26,7 +26,7 @@ describe('nothing that the program says', () => {
     expect(files.length).toBeGreaterThan(500);
     const found = files.flatMap((file) => {
       const text = readFileSync(file, 'utf8').replace(terms, '');
-      const claim = claims.exec(text) ?? (/texts\/de\//.test(file) && claimsInGerman.exec(text));
+      const claim = claims.exec(text) ?? (file.includes('texts/de/') && claimsInGerman.exec(text));
       return claim
         ? [`${file}: ${text.slice(Math.max(0, claim.index - 40), claim.index + 20)}`]
         : [];

@@ -41,7 +41,7 @@ export function buckingTransformer(asked: {
     leastWindingAmperes: loadAmperes,
     leastVoltAmperes: buckedVolts * loadAmperes,
     working: {
-      formula: 'V = Vmains − Vw·Vmains/Vp; S = Vw·(Vmains/Vp)·I',
+      formula: 'V = V₁ − Vw·V₁/Vp; S = Vw·(V₁/Vp)·I',
       inputs,
       assumptions: ['The transformer is linear, and its primary lies across the mains.'],
       sources: [

@@ -50,7 +50,7 @@ export function fuseRating(asked: {
     usAmperes: next(usSteps),
     isMakersLower: makersAmperes !== null && makersAmperes < wantedAmperes,
     working: {
-      formula: 'I = k·Irunning, then the next step made',
+      formula: 'I = k·I₀, then the next step made',
       inputs,
       assumptions: [
         'A slow fuse, so that it lives through the inrush of cold heaters and filter capacitors.',

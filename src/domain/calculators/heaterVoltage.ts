@@ -58,7 +58,7 @@ export function heaterVoltage(asked: {
     lowestMainsVolts: lowest * designMainsVolts,
     highestMainsVolts: highest * designMainsVolts,
     working: {
-      formula: 'V = Vₕ·Vmains/Vdesign',
+      formula: 'V = Vₕ·V₁/V₂',
       inputs,
       assumptions: [
         'The transformer is linear and loaded as designed.',

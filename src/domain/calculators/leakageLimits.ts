@@ -131,7 +131,7 @@ export function leakage(asked: LeakageAsked): Leakage {
         ? null
         : mainsVolts / insulationMegohms / 1000,
     working: {
-      formula: 'I = Vmains/R; each reading held against each limit',
+      formula: 'I = V₁/R; each reading held against each limit',
       inputs,
       assumptions: [
         'The touch current is a root mean square of a sine; a peak limit is divided by √2.',

@@ -73,7 +73,7 @@ export function reforming(asked: ReformingAsked): Reforming {
     others: plans.filter((plan) => plan !== applied),
     byStorage: byStorage(monthsStored),
     working: {
-      formula: 'I = V/R and P = V²/R into a short; steps of R·Imost',
+      formula: 'I = V/R and P = V²/R into a short; steps of R times the most current',
       inputs,
       assumptions: [
         ...(asked.monthsStored === null

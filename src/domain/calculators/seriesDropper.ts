@@ -37,7 +37,7 @@ export function seriesDropper(asked: {
     watts,
     ratedWatts: 2 * watts,
     working: {
-      formula: 'R = (Vmains − V)/I; P = (Vmains − V)·I',
+      formula: 'R = (V₁ − V)/I; P = (V₁ − V)·I',
       inputs,
       assumptions: ['The load draws the current given all the time, and in phase.'],
       sources: ["Ohm's law.", 'Twice the wattage: common practice, no source.'],

@@ -1,3 +1,4 @@
+import { bringUpVerbs } from './bringUpVerbs.js';
 import { intakeVerbs } from './intakeVerbs.js';
 import { moneyVerbs } from './moneyVerbs.js';
 import { partVerbs } from './partVerbs.js';
@@ -6,8 +7,10 @@ import { projectVerbs } from './projectVerbs.js';
 import { standingVerbs } from './standingVerbs.js';
 import type { StoryVerb } from './storyEvent.js';
 import { workVerbs } from './workVerbs.js';
+import { worthVerbs } from './worthVerbs.js';
 
 const verbs: Record<string, StoryVerb> = {
+  ...bringUpVerbs,
   ...intakeVerbs,
   ...moneyVerbs,
   ...partVerbs,
@@ -15,6 +18,7 @@ const verbs: Record<string, StoryVerb> = {
   ...projectVerbs,
   ...standingVerbs,
   ...workVerbs,
+  ...worthVerbs,
 };
 
 /** Every verb that a story may use; what each records is in the file of its kind. */

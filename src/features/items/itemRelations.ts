@@ -24,6 +24,8 @@ import { standingRelationsOfItem } from '../standing/standingRelations.js';
 import { outOfHandRelationsOfItem } from '../outOfHand/outOfHand.reads.js';
 import { objectIdRelationsOfItem } from '../objectId/objectId.reads.js';
 import { missingPartRelationsOfItem } from '../replacements/missingParts.reads.js';
+import { billRelationsOfItem } from '../replacements/billOfMaterials.reads.js';
+import { fittedSpareRelationsOfItem } from '../stock/fittedSpares.reads.js';
 import { replacementRelationsOfItem } from '../replacements/replacementList.reads.js';
 import { worthRelationsOfItem } from '../worth/worth.reads.js';
 import type { Relation } from '../../api/kit/typeReads.js';
@@ -37,6 +39,8 @@ export const itemRelations: Record<string, Relation> = {
   ...missingPartRelationsOfItem,
   ...worthRelationsOfItem,
   ...replacementRelationsOfItem,
+  ...billRelationsOfItem,
+  ...fittedSpareRelationsOfItem,
   ...inspectionRelationsOfItem,
   ...fitOutRelationsOfItem,
   ...findingRelationsOfItem,

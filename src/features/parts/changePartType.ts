@@ -5,6 +5,7 @@ import { Checklist } from '../../db/checklist.js';
 import { Refusal } from '../../db/refusal.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { checkRatings } from './checkRatings.js';
+import { checkTubeFit } from './checkTubeFit.js';
 import { PartTypeEntity } from './partType.entity.js';
 import type { ChangePartTypeInput } from './partType.inputs.js';
 import { refuseTakenDesignation } from './refuseTakenDesignation.js';
@@ -28,6 +29,7 @@ export async function changePartType(
     designation,
     ...(description !== undefined && { description: check.text(description, ['description']) }),
     ...(isGiven(ratings) && { ratings: checkRatings(check, ratings) }),
+    ...(input.tube !== undefined && checkTubeFit(check, kind, input.tube)),
     ...(isGiven(isRetired) && { retiredAt: isRetired ? work.now : null }),
   };
   check.done();

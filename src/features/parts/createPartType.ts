@@ -2,6 +2,7 @@ import { Checklist } from '../../db/checklist.js';
 import { insertRow } from '../../db/insertRow.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { checkRatings } from './checkRatings.js';
+import { checkTubeFit } from './checkTubeFit.js';
 import { PartTypeEntity } from './partType.entity.js';
 import type { CreatePartTypeInput } from './partType.inputs.js';
 import { refuseTakenDesignation } from './refuseTakenDesignation.js';
@@ -15,6 +16,7 @@ export async function createPartType(
   const designation = check.words(input.designation, ['designation']);
   const description = check.text(input.description, ['description']);
   const ratings = checkRatings(check, input.ratings);
+  const tube = checkTubeFit(check, kind, input.tube);
   await refuseTakenDesignation(work, check, { kind, designation });
   check.done();
   const partType = await insertRow(work, PartTypeEntity, {
@@ -22,6 +24,7 @@ export async function createPartType(
     designation,
     description,
     ratings,
+    ...tube,
     retiredAt: null,
   });
   return partType.id;

@@ -1,5 +1,6 @@
 import { Field, ID, InputType, Int } from 'type-graphql';
 import { DecimalScalar } from '../../api/kit/scalars.js';
+import { TubeClass } from '../reference/tubeReference.type.js';
 import { PartKind } from './partKind.js';
 
 @InputType({ description: 'What a part is rated for.' })
@@ -17,6 +18,24 @@ export class RatingInput {
   source?: string | null;
 }
 
+@InputType({
+  description: 'How a tube is connected and what it is made to do, by your own source.',
+})
+export class TubeFitInput {
+  @Field(() => String, { nullable: true, description: 'Basing code, as in the manuals: 7BK.' })
+  base?: string | null;
+
+  @Field(() => TubeClass, { nullable: true, description: 'What it is made to do.' })
+  tubeClass?: TubeClass | null;
+
+  @Field(() => String, {
+    nullable: true,
+    description:
+      'Where it is published: title, edition, page. Without one nothing is proven by it.',
+  })
+  source?: string | null;
+}
+
 @InputType({ description: 'A new kind of part.' })
 export class CreatePartTypeInput {
   @Field(() => PartKind, { description: 'What sort of part it is.' })
@@ -30,6 +49,9 @@ export class CreatePartTypeInput {
 
   @Field(() => [RatingInput], { defaultValue: [], description: 'Its ratings.' })
   ratings!: RatingInput[];
+
+  @Field(() => TubeFitInput, { nullable: true, description: 'Of a tube: base and class.' })
+  tube?: TubeFitInput | null;
 }
 
 @InputType({ description: 'A change of a kind of part; what is left out stays as it is.' })
@@ -51,6 +73,12 @@ export class ChangePartTypeInput {
 
   @Field(() => [RatingInput], { nullable: true, description: 'All its ratings, anew.' })
   ratings?: RatingInput[];
+
+  @Field(() => TubeFitInput, {
+    nullable: true,
+    description: 'Of a tube: base and class, anew; null for none.',
+  })
+  tube?: TubeFitInput | null;
 
   @Field(() => Boolean, { nullable: true, description: 'Take it out of lists, or back in.' })
   isRetired?: boolean;

@@ -13,7 +13,7 @@ import { changePartType } from './changePartType.js';
 import { createPartType } from './createPartType.js';
 import { ChangePartTypeInput, CreatePartTypeInput, PartTypeFilter } from './partType.inputs.js';
 import { partTypeReads } from './partType.reads.js';
-import { PartType, PartTypeConnection, Rating } from './partType.type.js';
+import { PartType, PartTypeConnection, Rating, TubeFit } from './partType.type.js';
 
 const asPartType = { field: 'partType', typeName: 'PartType' };
 const CreatePartTypePayload = payloadOf(
@@ -56,6 +56,14 @@ export class PartTypeResolver {
 
   @FieldResolver(() => [Rating], { description: 'What it is rated for, as written down.' })
   ratings(@Root() partType: object, @Info() info: GraphQLResolveInfo) {
+    return loadedField(partType, info);
+  }
+
+  @FieldResolver(() => TubeFit, {
+    nullable: true,
+    description: 'Of a tube: base and class by the own source of the collector; null if not said.',
+  })
+  tube(@Root() partType: object, @Info() info: GraphQLResolveInfo) {
     return loadedField(partType, info);
   }
 

@@ -3,6 +3,7 @@ import { Field, Int, ObjectType } from 'type-graphql';
 import { connectionOf } from '../../api/kit/connectionOf.js';
 import { Node } from '../../api/kit/node.type.js';
 import { DecimalScalar } from '../../api/kit/scalars.js';
+import { TubeClass } from '../reference/tubeReference.type.js';
 import { PartKind } from './partKind.js';
 
 @ObjectType({ description: 'What a part is rated for.', simpleResolvers: true })
@@ -18,6 +19,26 @@ export class Rating {
 
   @Field(() => String, { nullable: true, description: 'Where it is published; null if unknown.' })
   source!: string | null;
+}
+
+@ObjectType({
+  description: 'How a tube is connected and what it is made to do, as the collector wrote it down.',
+  simpleResolvers: true,
+})
+export class TubeFit {
+  @Field(() => String, { nullable: true, description: 'Basing code: 7BK; null if not said.' })
+  base!: string | null;
+
+  @Field(() => TubeClass, { nullable: true, description: 'What it is made to do; or null.' })
+  tubeClass!: TubeClass | null;
+
+  @Field(() => String, { nullable: true, description: 'Where it is published; null if not said.' })
+  source!: string | null;
+
+  @Field(() => Boolean, {
+    description: 'A source other than memory is named: computed substitutes may rest on it.',
+  })
+  isConfirmed!: boolean;
 }
 
 @ObjectType({

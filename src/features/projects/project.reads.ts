@@ -8,6 +8,7 @@ import { costToComeRelationsOfProject } from '../costToCome/costToCome.reads.js'
 import { goingOnRelationsOfProject } from '../goingOn/goingOn.reads.js';
 import { forecastRelationsOfProject } from '../forecast/projectForecast.reads.js';
 import { planRelationsOfProject } from '../forecast/projectPlan.reads.js';
+import { fittedSpareRelationsOfProject } from '../stock/fittedSpares.reads.js';
 import { standingRelationsOfProject } from '../standing/standingRelations.js';
 import { taskRelationsOfProject } from '../tasks/task.reads.js';
 
@@ -41,6 +42,7 @@ export const projectReads = tableReads('Project', 'project', columns, {
   item: one('Item', 'itemId'),
   ...taskRelationsOfProject,
   ...standingRelationsOfProject,
+  ...fittedSpareRelationsOfProject,
   ...forecastRelationsOfProject,
   ...costToComeRelationsOfProject,
   ...goingOnRelationsOfProject,

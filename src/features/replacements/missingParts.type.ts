@@ -1,5 +1,6 @@
 import { Field, Int, ObjectType } from 'type-graphql';
 import { Basis } from '../../api/kit/basis.type.js';
+import { describedEnum } from '../../api/kit/describedEnum.js';
 import { MoneyAmount } from '../../api/kit/money.type.js';
 import { PriceEstimate } from '../prices/price.type.js';
 
@@ -18,6 +19,16 @@ export class MissingPart {
   price!: PriceEstimate | null;
 }
 
+export const DonorEvidence = describedEnum(
+  'DonorEvidence',
+  'How a part is known to sit in a set.',
+  {
+    FITTING: 'A component of this type is recorded as fitted.',
+    CHECK: 'A check of the fit-out found the place filled; the part itself is not recorded.',
+  },
+);
+export type DonorEvidence = keyof typeof DonorEvidence;
+
 @ObjectType({
   description: 'A set of the collection that has such a part fitted.',
   simpleResolvers: true,
@@ -25,6 +36,9 @@ export class MissingPart {
 export class Donor {
   @Field(() => String, { description: 'Where it sits there.' })
   designator!: string;
+
+  @Field(() => DonorEvidence, { description: 'How it is known that it sits there.' })
+  evidence!: DonorEvidence;
 
   @Field(() => Boolean, {
     description: 'That set is to be taken apart for others; false: it would then lack the part.',

@@ -59,7 +59,7 @@ export const costStanding = (inputs: CostInputs, nowMs: number): CostToDate => (
   basis: shownBasis(
     {
       method:
-        'Its part of the lot it came in (price and extra costs, spread to the last minor unit by largest remainder), and the expenses recorded on it. Nothing is converted.',
+        'Its part of the lot it came in (price and extra costs, spread to the last minor unit by largest remainder), and the expenses recorded on it. Spares from the shelf are not in it (`fittedSpares`). Nothing is converted.',
       counted: [
         { what: 'things in the lot', count: inputs.lineCount },
         { what: 'extra costs of the lot', count: inputs.extraCostCount },
@@ -77,7 +77,7 @@ export const projectCost = (expenses: readonly Money[], nowMs: number): CostToDa
   basis: shownBasis(
     {
       method:
-        'Expenses recorded on the project. The price of the item is not in it. Nothing is converted.',
+        'Expenses recorded on the project. The price of the item and spares from the shelf (`fittedSpares`) are not in it. Nothing is converted.',
       counted: [{ what: 'expenses', count: expenses.length }],
     },
     nowMs,

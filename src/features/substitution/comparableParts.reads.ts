@@ -14,6 +14,7 @@ export interface ComparableParts {
 export async function readComparableParts({ rows }: RowSource): Promise<ComparableParts> {
   const kept = await rows<KeptPart>(
     `SELECT id AS "id", kind AS "kind", designation AS "designation", ratings AS "ratings",
+       tube_base AS "tubeBase", tube_class AS "tubeClass", tube_source AS "tubeSource",
        CASE WHEN retired_at IS NULL THEN 0 ELSE 1 END AS "isRetired"
      FROM part_type ORDER BY designation, id`,
   );

@@ -5,6 +5,7 @@ import {
   type TubeFigure,
   type TubeRatings,
 } from '../../domain/parts/tubeRatings.js';
+import type { TubeClass } from '../../domain/parts/tubeClass.js';
 import type { PartKind } from '../parts/partKind.js';
 import { convertUnit } from '../readings/ucum.js';
 import { referenceTubeNamed } from '../reference/referenceTubes.js';
@@ -15,6 +16,10 @@ export interface PartFacts {
   id: string;
   kind: PartKind;
   designation: string;
+  /** Of a tube, by the collector's own source. */
+  tubeBase?: string | null;
+  tubeClass?: TubeClass | null;
+  tubeSource?: string | null;
   ratings: readonly { name: string; value: string; unit: string; source: string | null }[];
 }
 
@@ -24,6 +29,7 @@ export interface PartFacts {
  */
 export function tubeRatingsOf(part: PartFacts): TubeRatings {
   const table = referenceTubeNamed(part.designation);
+  const ownIsConfirmed = isConfirmedBy(part.tubeSource ?? null);
   const figures = Object.fromEntries(
     tubeFigures.flatMap((figure): [TubeFigure, Rated<number>][] => {
       const own = ownFigure(part, figure);
@@ -41,17 +47,22 @@ export function tubeRatingsOf(part: PartFacts): TubeRatings {
       tubeClass: { value: table.class, isConfirmed: table.sources.class.length > 0 },
       base: { value: table.base, isConfirmed: table.sources.base.length > 0 },
     }),
+    ...(part.tubeClass && { tubeClass: { value: part.tubeClass, isConfirmed: ownIsConfirmed } }),
+    ...(part.tubeBase && { base: { value: part.tubeBase, isConfirmed: ownIsConfirmed } }),
     ...figures,
   };
 }
+
+/** A source is named, and it is not memory. */
+export const isConfirmedBy = (source: string | null): boolean =>
+  source !== null && !/from memory/i.test(source);
 
 function ownFigure(part: PartFacts, figure: TubeFigure): Rated<number> | null {
   const { name, unit } = figureNames[figure];
   const rating = part.ratings.find((one) => one.name.trim().toLowerCase() === name);
   const value = rating && convertUnit(rating.value, rating.unit, unit);
   if (!rating || !value) return null;
-  const isConfirmed = rating.source !== null && !/from memory/i.test(rating.source);
-  return { value: Number(value), isConfirmed };
+  return { value: Number(value), isConfirmed: isConfirmedBy(rating.source) };
 }
 
 /** What a capacitor is marked with; null when its capacitance is not written down. */

@@ -4,7 +4,9 @@ import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation, Row, TypeReads } from '../../api/kit/typeReads.js';
 import { listParameter } from '../../db/dialect.js';
 import { moneyAmount } from '../money/moneyAmount.js';
+import { readStandIns, readWantPrices } from './insteadOf.reads.js';
 import { readWants, type StandingWant } from './openWants.reads.js';
+import { readWantedSheet } from './wantedSheet.reads.js';
 
 /** A want as the API shows it. */
 function shownWant(want: StandingWant, nowMs: number): Row {
@@ -60,6 +62,14 @@ export const wantReads: TypeReads = {
     item: one('Item', 'itemId'),
     task: one('Task', 'taskId'),
     substitutes,
+    standIns: async (context, wants) => {
+      const values = await readStandIns(context, wants);
+      return { values, children: values.flat(), childType: 'Substitute' };
+    },
+    prices: async (context, wants) => {
+      const values = await readWantPrices(context, wants);
+      return { values, children: [], childType: null };
+    },
   },
 };
 
@@ -68,6 +78,12 @@ export const wantedListReads: TypeReads = {
   typeName: 'WantedList',
   byIds: () => Promise.resolve([]),
   relations: {
+    html: async (context, lists) => {
+      const values = await Promise.all(
+        lists.map((list) => readWantedSheet(context, list['open'] as StandingWant[])),
+      );
+      return { values, children: [], childType: null };
+    },
     wants: ({ nowMs }, lists) => {
       const values = lists.map((list) =>
         (list['open'] as StandingWant[]).map((want) => shownWant(want, nowMs)),

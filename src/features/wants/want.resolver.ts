@@ -4,16 +4,16 @@ import type { ApiContext } from '../../api/kit/apiContext.js';
 import { carryOut } from '../../api/kit/carryOut.js';
 import { loadedField, loadRelations } from '../../api/kit/loadRelations.js';
 import { payloadOf } from '../../api/kit/payloadOf.js';
-import { listParameter } from '../../db/dialect.js';
 import { Item } from '../items/item.type.js';
 import { PartType } from '../parts/partType.type.js';
+import { PriceEstimate } from '../prices/price.type.js';
+import { Substitute } from '../substitution/substitution.type.js';
 import { Task } from '../tasks/task.type.js';
 import { addWant } from './addWant.js';
 import { changeWant } from './changeWant.js';
 import { readWants } from './openWants.reads.js';
 import { AddWantInput, ChangeWantInput } from './want.inputs.js';
 import { Want, WantedList } from './want.type.js';
-import { wantedListHtml } from './wantedListHtml.js';
 
 const asWant = { field: 'want', typeName: 'Want' };
 const AddWantPayload = payloadOf('addWant', 'want', () => Want, 'The new want.');
@@ -38,6 +38,22 @@ export class WantResolver {
 
   @FieldResolver(() => [PartType], { description: 'Part types that will do instead.' })
   substitutes(@Root() want: object, @Info() info: GraphQLResolveInfo) {
+    return loadedField(want, info);
+  }
+
+  @FieldResolver(() => [Substitute], {
+    description:
+      'What serves instead by the substitution graph, the best first, at most 10; named by hand: `substitutes`.',
+  })
+  standIns(@Root() want: object, @Info() info: GraphQLResolveInfo) {
+    return loadedField(want, info);
+  }
+
+  @FieldResolver(() => [PriceEstimate], {
+    description:
+      'What one costs by the prices noted, a currency each, to hold the ceiling against.',
+  })
+  prices(@Root() want: object, @Info() info: GraphQLResolveInfo) {
     return loadedField(want, info);
   }
 
@@ -66,24 +82,17 @@ export class WantedListResolver {
     description: 'Everything that is looked for, in one answer to take to a fair: up to 500 wants.',
   })
   async wantedList(@Ctx() context: ApiContext, @Info() info: GraphQLResolveInfo) {
-    const { reader } = context.database;
-    const open = await readWants(reader, null, context.nowMs);
-    const names = await reader.rows<{ wantId: string; designation: string }>(
-      `SELECT want_substitute.want_id AS "wantId", part_type.designation AS "designation"
-       FROM want_substitute JOIN part_type ON part_type.id = want_substitute.part_type_id
-       WHERE ${reader.dialect.isAnyOf('want_substitute.want_id')} ORDER BY want_substitute.id`,
-      [listParameter(open.map(({ id }) => id))],
-    );
-    const substitutes = new Map(
-      open.map(({ id }) => [
-        id,
-        names.filter(({ wantId }) => wantId === id).map(({ designation }) => designation),
-      ]),
-    );
-    const asOf = new Date(context.nowMs).toISOString();
-    const list = { id: 'open', open, html: wantedListHtml(open, substitutes, asOf), asOf };
+    const open = await readWants(context.database.reader, null, context.nowMs);
+    const list = { id: 'open', open, asOf: new Date(context.nowMs).toISOString() };
     await loadRelations(context, info, 'WantedList', [list]);
     return list;
+  }
+
+  @FieldResolver(() => String, {
+    description: 'The list as a page of HTML for printing, complete in itself, on A4.',
+  })
+  html(@Root() list: object, @Info() info: GraphQLResolveInfo) {
+    return loadedField(list, info);
   }
 
   @FieldResolver(() => [Want], { description: 'The open wants, the most urgent first.' })

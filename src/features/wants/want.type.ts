@@ -72,11 +72,6 @@ export class Want extends Node {
   simpleResolvers: true,
 })
 export class WantedList {
-  @Field(() => String, {
-    description: 'The list as a page of HTML for printing, complete in itself, on A4.',
-  })
-  html!: string;
-
   @Field(() => GraphQLDateTimeISO, { description: 'The moment for which it holds.' })
   asOf!: string;
 }

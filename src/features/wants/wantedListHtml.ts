@@ -13,22 +13,26 @@ const style =
   'text-align:left;vertical-align:top}td.figure,th.figure{text-align:right;white-space:nowrap}' +
   'tr{break-inside:avoid}thead{display:table-header-group}';
 
+export interface WantedLine {
+  want: StandingWant;
+  /** What will do instead, each in words. */
+  instead: readonly string[];
+  /** Medians of the prices noted, a currency each, with the number of notes. */
+  usual: readonly string[];
+}
+
 /** The wanted list as one page of HTML, complete in itself: it can be printed, and kept offline. */
-export function wantedListHtml(
-  wants: readonly StandingWant[],
-  substitutes: ReadonlyMap<string, readonly string[]>,
-  asOf: string,
-): string {
-  const rows = wants.map((want) => {
+export function wantedListHtml(lines: readonly WantedLine[], asOf: string): string {
+  const rows = lines.map(({ want, instead, usual }) => {
     const { partTypeName, description, inventoryNumber, designator, note } = want;
     const cells = [
       [partTypeName, description].filter(Boolean).join(', '),
       [inventoryNumber, designator].filter(Boolean).join(' '),
       `${urgencyWords[want.urgency]}${want.openTasksWaiting > 0 ? ` (${want.openTasksWaiting})` : ''}`,
-      (substitutes.get(want.id) ?? []).join(', '),
+      instead.join(', '),
       note ?? '',
     ];
-    const figures = [String(want.openQuantity), ceilingOf(want)];
+    const figures = [String(want.openQuantity), ceilingOf(want), usual.join(', ')];
     return `<tr>${cells.map((cell) => `<td>${escaped(cell)}</td>`).join('')}${figures
       .map((figure) => `<td class="figure">${escaped(figure)}</td>`)
       .join('')}</tr>`;
@@ -41,7 +45,7 @@ export function wantedListHtml(
     `<meta name="viewport" content="width=device-width"><style>${style}</style></head><body>` +
     `<h1>Wanted, as of ${escaped(asOf.slice(0, 10))}</h1><table><thead><tr>${heads}` +
     `<th scope="col" class="figure">Pieces</th><th scope="col" class="figure">Up to, for one</th>` +
-    `</tr></thead><tbody>${rows.join('')}</tbody></table></body></html>`
+    `<th scope="col" class="figure">Usual price (notes)</th></tr></thead><tbody>${rows.join('')}</tbody></table></body></html>`
   );
 }
 

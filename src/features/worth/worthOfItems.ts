@@ -10,6 +10,7 @@ import { indexInWords } from '../priceIndex/indexInWords.js';
 import { readPriceIndexes, type LoadedIndex } from '../priceIndex/priceIndexes.reads.js';
 import { readNotedPrices } from '../prices/notedPrices.reads.js';
 import { openMoneyScale, type MoneyScale } from './moneyScale.js';
+import { presentStandard } from './presentStandard.js';
 import type { Terms } from './usualTerms.js';
 import {
   readFittedParts,
@@ -112,14 +113,6 @@ function carried(
     high: scaled(note.highMinorUnits),
     ageDays: (Date.parse(day) - Date.parse(note.valuedOn)) / 86_400_000,
   };
-}
-
-function presentStandard({ presentStandard: stated, reached }: WorthSubject): [Standard, string] {
-  if (stated !== null) return [stated, 'Its present condition is as the owner states it.'];
-  if (reached !== null && reached !== 'PARTS_DONOR') {
-    return [reached, 'Its present condition is what its last completed restoration aimed at.'];
-  }
-  return ['NOT_WORKING', 'Nothing says that it works, so it is taken as not working.'];
 }
 
 /** What the parts bring after selling costs and the owner's time; may be below zero. */
