@@ -1,6 +1,5 @@
-import type { TypedDocumentNode } from '@graphql-typed-document-node/core';
 import { useCallback, useEffect, useRef, useState } from 'react';
-import { useClient, type AnyVariables, type CombinedError } from 'urql';
+import { useClient, type AnyVariables, type CombinedError, type TypedDocumentNode } from 'urql';
 import { useChanges } from './useChanges.js';
 
 interface Page<Row> {
