@@ -2,6 +2,7 @@ import { useLiveQuery } from '../../api/useLiveQuery.js';
 import { BooksDocument } from '../../gql/graphql.js';
 import { useFormats } from '../../locale/useFormats.js';
 import { BasisButton } from '../../parts/BasisButton.js';
+import { buttonClass } from '../../parts/Button.js';
 import { CostTable } from '../../parts/CostTable.js';
 import { Failed } from '../../parts/Failed.js';
 import { Loading } from '../../parts/Loading.js';
@@ -10,6 +11,7 @@ import { useTitle } from '../../parts/useTitle.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { HourBars } from './HourBars.js';
 import { ProjectHours } from './ProjectHours.js';
+import { YearTable } from './YearTable.js';
 import styles from './BooksPage.module.css';
 
 const monthsShown = 18;
@@ -52,6 +54,18 @@ export function BooksPage() {
           ({ id, period, amount }) =>
             amount && <p key={id}>{books.ceiling[period](formats.money(amount))}</p>,
         )}
+      </Sheet>
+      <Sheet title={books.years} aside={<BasisButton of={books.years} basis={data.books.basis} />}>
+        <YearTable shown={data.books} />
+        <p className={styles['ways']} data-print="no">
+          {books.schedule}
+          <a className={buttonClass()} href="/download/insurance-schedule.pdf">
+            PDF
+          </a>
+          <a className={buttonClass()} href="/download/insurance-schedule.csv">
+            CSV
+          </a>
+        </p>
       </Sheet>
     </div>
   );
