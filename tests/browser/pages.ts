@@ -9,4 +9,8 @@ export const pages = [
   { name: 'provenance', address: '/sets/R-009/provenance', isThereWhen: 'td' },
   { name: 'wanted', address: '/wanted', isThereWhen: 'h2' },
   { name: 'bring-a-list', address: '/bring-a-list', isThereWhen: 'input[type=file]' },
+  { name: 'bench-choices', address: '/bench', isThereWhen: 'h3' },
+  { name: 'bench', address: '/bench/R-004', isThereWhen: '[role=tab]' },
+  { name: 'intake', address: '/intake', isThereWhen: 'form' },
+  { name: 'intake-walk', address: '/intake/R-004', isThereWhen: '[role=tab]' },
 ];

@@ -1,5 +1,7 @@
-import { frame } from './de/frame.js';
+import { bench } from './de/bench.js';
 import { bringList } from './de/bringList.js';
+import { frame } from './de/frame.js';
+import { intake } from './de/intake.js';
 import { provenance } from './de/provenance.js';
 import { set } from './de/set.js';
 import { shelf } from './de/shelf.js';
@@ -8,4 +10,15 @@ import { wanted } from './de/wanted.js';
 import { words } from './de/words.js';
 import type { Texts } from './texts.js';
 
-export const de: Texts = { bringList, frame, provenance, set, shelf, tonight, wanted, words };
+export const de: Texts = {
+  bench,
+  bringList,
+  frame,
+  intake,
+  provenance,
+  set,
+  shelf,
+  tonight,
+  wanted,
+  words,
+};
