@@ -10,4 +10,8 @@ export const pages = [
   { name: 'wanted', address: '/wanted', isThereWhen: 'h2' },
   { name: 'books', address: '/books', isThereWhen: 'dt' },
   { name: 'bring-a-list', address: '/bring-a-list', isThereWhen: 'input[type=file]' },
+  { name: 'bench-choices', address: '/bench', isThereWhen: 'h3' },
+  { name: 'bench', address: '/bench/R-004', isThereWhen: '[role=tab]' },
+  { name: 'intake', address: '/intake', isThereWhen: 'form' },
+  { name: 'intake-walk', address: '/intake/R-004', isThereWhen: '[role=tab]' },
 ];

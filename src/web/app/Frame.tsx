@@ -11,6 +11,8 @@ export function Frame() {
   const pages = [
     { to: '/', words: frame.tonight },
     { to: '/collection', words: frame.collection },
+    { to: '/bench', words: frame.bench },
+    { to: '/intake', words: frame.intake },
     { to: '/wanted', words: frame.wanted },
     { to: '/books', words: frame.books },
     { to: '/bring-a-list', words: frame.import },

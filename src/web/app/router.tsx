@@ -56,9 +56,54 @@ const books = createRoute({
   component: lazyRouteComponent(() => import('../pages/books/BooksPage.js'), 'BooksPage'),
 });
 
+const benchChoice = createRoute({
+  getParentRoute: () => root,
+  path: '/bench',
+  component: lazyRouteComponent(
+    () => import('../pages/bench/BenchChoicePage.js'),
+    'BenchChoicePage',
+  ),
+});
+
+const bench = createRoute({
+  getParentRoute: () => root,
+  path: '/bench/$number',
+  // The task in hand; “none” for none although a timer runs on one.
+  validateSearch: ({ task }: Record<string, unknown>): { task?: string } =>
+    typeof task === 'string' ? { task } : {},
+  component: lazyRouteComponent(() => import('../pages/bench/BenchPage.js'), 'BenchPage'),
+});
+
+const intake = createRoute({
+  getParentRoute: () => root,
+  path: '/intake',
+  component: lazyRouteComponent(() => import('../pages/intake/IntakePage.js'), 'IntakePage'),
+});
+
+const intakeWalk = createRoute({
+  getParentRoute: () => root,
+  path: '/intake/$number',
+  component: lazyRouteComponent(
+    () => import('../pages/intake/IntakeWalkPage.js'),
+    'IntakeWalkPage',
+  ),
+});
+
 /** Every address of the dashboard. */
 export const router = createRouter({
-  routeTree: root.addChildren([tonight, collection, set, provenance, wanted, books, bringList]),
+  routeTree: root.addChildren([
+    tonight,
+    collection,
+    set,
+    provenance,
+    wanted,
+    books,
+    bringList,
+    benchChoice,
+    bench,
+    intake,
+    intakeWalk,
+  ]),
   defaultPreload: 'intent',
   scrollRestoration: true,
 });

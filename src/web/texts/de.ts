@@ -1,6 +1,8 @@
-import { frame } from './de/frame.js';
+import { bench } from './de/bench.js';
 import { books } from './de/books.js';
 import { bringList } from './de/bringList.js';
+import { frame } from './de/frame.js';
+import { intake } from './de/intake.js';
 import { provenance } from './de/provenance.js';
 import { set } from './de/set.js';
 import { shelf } from './de/shelf.js';
@@ -10,9 +12,11 @@ import { words } from './de/words.js';
 import type { Texts } from './texts.js';
 
 export const de: Texts = {
+  bench,
   books,
   bringList,
   frame,
+  intake,
   provenance,
   set,
   shelf,

@@ -1,6 +1,8 @@
-import { frame } from './en/frame.js';
+import { bench } from './en/bench.js';
 import { books } from './en/books.js';
 import { bringList } from './en/bringList.js';
+import { frame } from './en/frame.js';
+import { intake } from './en/intake.js';
 import { provenance } from './en/provenance.js';
 import { set } from './en/set.js';
 import { shelf } from './en/shelf.js';
@@ -9,4 +11,16 @@ import { wanted } from './en/wanted.js';
 import { words } from './en/words.js';
 
 /** Every text of the pages, in English; other languages have the same. */
-export const en = { books, bringList, frame, provenance, set, shelf, tonight, wanted, words };
+export const en = {
+  bench,
+  books,
+  bringList,
+  frame,
+  intake,
+  provenance,
+  set,
+  shelf,
+  tonight,
+  wanted,
+  words,
+};

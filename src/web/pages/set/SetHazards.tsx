@@ -4,7 +4,7 @@ import type { ShownSet } from './SetPage.js';
 import styles from './SetHazards.module.css';
 
 /** What can hurt, before anything else; hazards not cleared come first and are open. */
-export function SetHazards({ item }: { item: ShownSet }) {
+export function SetHazards({ item }: { item: Pick<ShownSet, 'hazards'> }) {
   const { set } = useTexts();
   if (item.hazards.length === 0) return null;
   return (

@@ -20,6 +20,18 @@ export const frame = {
   failedNoServer:
     'Das Programm antwortet nicht. Läuft es noch? Mit „npm start“ starten, dann noch einmal versuchen.',
   lost: 'Das Programm antwortet gerade nicht. Was hier steht, kann veraltet sein; es wird von selbst wieder gefragt.',
+  failedKept:
+    'Das Programm antwortet nicht, darum ist dies noch nicht festgehalten. Was eingegeben ist, bleibt hier: noch einmal senden.',
+  sendingPictures: (count: number) =>
+    count === 1 ? 'Ein Bild wird gesendet …' : `${count} Bilder werden gesendet …`,
+  conflictTitle: 'Hier hat inzwischen jemand anders geschrieben',
+  conflictTheirs: 'Jetzt dort',
+  conflictMine: 'Eigenes',
+  conflictTakeTheirs: 'Lassen, was dort steht',
+  conflictTakeMine: 'Eigenes an seine Stelle setzen',
+  conflictTakeBoth: 'Beides behalten, untereinander',
+  draftNotKept:
+    'Dieses Gerät hat keinen Platz für einen Entwurf: vor dem Verlassen der Seite senden.',
   tryAgain: 'Noch einmal',
   notFoundTitle: 'Unter dieser Adresse liegt nichts',
   notFoundHelp: 'Vielleicht ein Tippfehler. Die Sammlung nennt alles, was da ist.',

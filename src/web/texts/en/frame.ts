@@ -21,6 +21,18 @@ export const frame = {
   failedNoServer:
     'The program does not answer. Is it still running? Start it with “npm start”, then try again.',
   lost: 'The program does not answer just now. What you see may be old; it is asked again by itself.',
+  failedKept:
+    'The program does not answer, so this is not written down yet. What you typed stays here: send it again.',
+  sendingPictures: (count: number) =>
+    count === 1 ? 'Sending a picture …' : `Sending ${count} pictures …`,
+  conflictTitle: 'Somebody wrote here meanwhile',
+  conflictTheirs: 'There now',
+  conflictMine: 'Yours',
+  conflictTakeTheirs: 'Leave what is there',
+  conflictTakeMine: 'Put mine in its place',
+  conflictTakeBoth: 'Keep both, one under the other',
+  draftNotKept:
+    'This device has no room for a draft: send what you have before you leave the page.',
   tryAgain: 'Try again',
   notFoundTitle: 'Nothing is kept under this address',
   notFoundHelp: 'It may have been typed wrong. The collection lists everything there is.',

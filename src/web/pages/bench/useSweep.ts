@@ -1,0 +1,55 @@
+import { newKey } from '../../api/newKey.js';
+import { useSend, type ShownProblem } from '../../api/useSend.js';
+import type { Draft } from '../../drafts/useDraft.js';
+import { RecordSweepDocument } from '../../gql/graphql.js';
+import type { SweepDraft } from './sweepDraft.js';
+import { typedNumber } from './typedNumber.js';
+
+export interface SweptCount {
+  kept: number;
+  refused: number;
+}
+
+/**
+ * Sends the rows taken so far. What is kept moves on; what is refused stays as a row, with what is
+ * to be mended. Sent again after a lost answer, the same key keeps it from being kept twice.
+ */
+export function useSweep(itemId: string, { draft, change }: Draft<SweepDraft>) {
+  const { send, problems, isSending } = useSend(RecordSweepDocument, (data) => data.recordSweep);
+  const sweep = async (): Promise<SweptCount | null> => {
+    const { key, quantity, unit, tier, fitsExpected, rows } = draft;
+    const answer = await send({
+      input: {
+        key,
+        itemId,
+        tier,
+        fitsExpected,
+        instrument: draft.instrument.trim() || null,
+        quantities: [{ quantity, unit }],
+        rows: rows.map(({ designator, value }) => ({
+          designator,
+          values: [typedNumber(value) ?? value],
+        })),
+      },
+    });
+    if (!answer?.sweep) return null;
+    const said = answer.sweep.rows;
+    const refused = rows.flatMap((row, index) => {
+      const messages = (said[index]?.problems ?? []).map(({ message }) => message);
+      return messages.length > 0 ? [{ ...row, said: messages }] : [];
+    });
+    const kept = rows.flatMap(({ designator, value }, index) => {
+      const word = said[index]?.readings[0]?.verdict.word;
+      return word ? [{ designator, value, word }] : [];
+    });
+    change({ key: newKey(), rows: refused, kept: [...draft.kept, ...kept] });
+    return { kept: kept.length, refused: refused.length };
+  };
+  return { sweep, problems, isSending, ofRow: (index: number) => rowProblems(problems, index) };
+}
+
+/** When every row is refused the whole sweep is: each problem names its row. */
+const rowProblems = (problems: readonly ShownProblem[], index: number): string[] =>
+  problems
+    .filter(({ path }) => path[0] === 'rows' && path[1] === String(index))
+    .map(({ message }) => message);
