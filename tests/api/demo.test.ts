@@ -101,6 +101,33 @@ describe.each(['sqlite', 'postgres'] as const)('the demo collection on %s', (eng
     expect(gift.cost.byCurrency).toEqual([{ currency: 'EUR', price: { amount: '0.00' } }]);
   });
 
+  it('has treatments, spares, wants, prices, a matched set and a trend to show', async () => {
+    const { treatmentResults, treatments, stockLots, wantedList, matchedSets } = await api.ask(`{
+      treatmentResults(first: 1) { surface agent workedCount }
+      treatments(first: 20) { nodes { meetings { earlier { surface } } } }
+      stockLots(first: 1) { totalCount }
+      wantedList { wants { partType { designation } prices { median { amount } recentCount } } }
+      matchedSets(first: 5) { nodes { mismatch { word } } }
+    }`);
+    expect(treatmentResults).toEqual([
+      { surface: 'front panel', agent: 'DETERGENT', workedCount: 2 },
+    ]);
+    expect(treatments.nodes.flatMap(({ meetings }: any) => meetings)).toEqual([
+      { earlier: { surface: 'cabinet lid, outside' } },
+    ]);
+    expect(stockLots.totalCount).toBe(3);
+    expect(wantedList.wants).toContainEqual({
+      partType: { designation: '6BE6' },
+      prices: [{ median: { amount: '6.00' }, recentCount: 3 }],
+    });
+    expect(matchedSets.nodes).toEqual([{ mismatch: { word: 'MATCHED' } }]);
+    const readings = await api.database.reader.rows(
+      `SELECT reading.id AS "id" FROM reading JOIN item ON item.id = reading.item_id
+       WHERE item.inventory_number = 'R-003' AND reading.quantity = 'output power 40m CW'`,
+    );
+    expect(readings).toHaveLength(5);
+  });
+
   it('counts an hour that was written down twice once, and reports it', async () => {
     const { hours } = await rig('R-005', 'hours { repeatedHours }');
     expect(hours.repeatedHours).toBe(1);

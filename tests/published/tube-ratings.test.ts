@@ -114,6 +114,29 @@ const published: Record<string, Record<string, Record<string, number | string>>>
     '6L6': { plateDissipationWatts: 19 },
     '6V6': { plateDissipationWatts: 14 },
   },
+  'rectifier-chart': Object.fromEntries(
+    ['5R4', '5V4GA', '5Y3'].map((tube) => [tube, { heaterAmperes: 2 }]),
+  ),
+  'sweep-as-audio': {
+    '6V6': { heaterVolts: 6.3, heaterAmperes: 0.45 },
+    '6L6': { heaterVolts: 6.3, heaterAmperes: 0.9 },
+    '6BQ6GT': { heaterVolts: 6.3, heaterAmperes: 1.2 },
+  },
+  'encyclopedia-6l6': {
+    '6L6GC': {
+      heaterVolts: 6.3,
+      heaterAmperes: 0.9,
+      plateDissipationWatts: 30,
+      plateVolts: 500,
+    },
+  },
+  'data-library-6dj8': { '6DJ8': { heaterVolts: 6.3, heaterAmperes: 0.365 } },
+  'battery-tubes-3s4': {
+    '3S4': { heaterVolts: 2.8, heaterAmperes: 0.05, transconductanceMicrosiemens: 1575 },
+    '1T4': { heaterVolts: 1.4, heaterAmperes: 0.05, transconductanceMicrosiemens: 900 },
+  },
+  'battery-miniatures': { '1R5': { heaterVolts: 1.4, heaterAmperes: 0.05 } },
+  'sheet-6cg7eh': { '6CG7': { heaterVolts: 6.3 } },
   'heater-strings': {
     '6HS6': { heaterAmperes: 0.45 },
     '6AU6': { heaterAmperes: 0.3 },

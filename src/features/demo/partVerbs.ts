@@ -103,7 +103,10 @@ export const partVerbs = {
 };
 
 /** The component that sits in a position at this point of the story. */
-async function sittingIn({ work, names, item }: Telling, designator: string): Promise<string> {
+export async function sittingIn(
+  { work, names, item }: Telling,
+  designator: string,
+): Promise<string> {
   const [row] = await queryInWork<{ id: string }>(
     work,
     `SELECT component_id AS "id" FROM fitting

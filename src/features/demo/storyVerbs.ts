@@ -4,8 +4,10 @@ import { moneyVerbs } from './moneyVerbs.js';
 import { partVerbs } from './partVerbs.js';
 import { planVerbs } from './planVerbs.js';
 import { projectVerbs } from './projectVerbs.js';
+import { shelfVerbs } from './shelfVerbs.js';
 import { standingVerbs } from './standingVerbs.js';
 import type { StoryVerb } from './storyEvent.js';
+import { treatVerbs } from './treatVerbs.js';
 import { workVerbs } from './workVerbs.js';
 import { worthVerbs } from './worthVerbs.js';
 
@@ -16,7 +18,9 @@ const verbs: Record<string, StoryVerb> = {
   ...partVerbs,
   ...planVerbs,
   ...projectVerbs,
+  ...shelfVerbs,
   ...standingVerbs,
+  ...treatVerbs,
   ...workVerbs,
   ...worthVerbs,
 };
