@@ -102,7 +102,7 @@ describe.each(['sqlite', 'postgres'] as const)('the books on %s', (engine) => {
       unvalued: [insuranceSchedule.items[1].inventoryNumber],
       pdfPath: '/download/insurance-schedule.pdf',
     });
-    const [head, row] = parse(insuranceSchedule.csv) as string[][];
+    const [head, row] = parse(insuranceSchedule.csv);
     expect(head).toHaveLength(10);
     expect(row?.slice(1, 4)).toEqual(["'=1+1", "'@77", '400.00']);
     expect(insuranceSchedule.csv).toContain('\r\n');

@@ -19,7 +19,7 @@ export interface RateTable {
   readonly rates: readonly ExchangeRate[];
   readonly day: string;
   /** Decimals of a currency by ISO 4217. */
-  exponentOf(currency: string): number;
+  readonly exponentOf: (currency: string) => number;
 }
 
 /**

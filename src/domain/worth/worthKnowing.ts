@@ -7,7 +7,7 @@ export interface CostInQuestion {
   /** Minor units, one a trial. */
   readonly trials: Float64Array;
   /** How much of it each finish bears: 1 or 0 for a part, a share for hours. */
-  bornBy(standard: Standard): number;
+  readonly bornBy: (standard: Standard) => number;
 }
 
 /** The most that it is worth to know one cost before choosing, all else as uncertain as it is. */

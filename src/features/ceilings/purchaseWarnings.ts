@@ -11,7 +11,7 @@ export function withWarnings(payload: ClassType): ClassType {
   Field(() => [CeilingStanding], {
     description:
       'Ceilings that this has broken, with what would have to give; it is kept all the same.',
-  })(payload.prototype as object, 'warnings');
+  })(payload.prototype, 'warnings');
   return payload;
 }
 

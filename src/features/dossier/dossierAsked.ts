@@ -2,12 +2,12 @@ import { argumentProblem } from '../../api/kit/argumentProblem.js';
 import type { DossierChoice } from './dossierDocument.js';
 import {
   DossierExtent,
-  DossierFormat,
   DossierPaper,
   DossierReader,
   DossierWithheld,
   usuallyWithheld,
 } from './dossierReader.js';
+import type { DossierFormat } from './dossierReader.js';
 import type { DossierForm } from './writeDossier.js';
 
 export interface DossierAsked {

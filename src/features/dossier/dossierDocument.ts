@@ -49,13 +49,10 @@ export const section = (
 export const withheldWord = '[withheld]';
 
 export const orUnknown = (value: unknown): string =>
-  value === null || value === undefined || value === '' ? 'not recorded' : String(value as string);
+  value === null || value === undefined || value === '' ? 'not recorded' : String(value);
 
 /** `SUPPORTED_BY` → `supported by` */
-export const inWords = (word: unknown): string =>
-  String(word as string)
-    .toLowerCase()
-    .replaceAll('_', ' ');
+export const inWords = (word: unknown): string => String(word).toLowerCase().replaceAll('_', ' ');
 
 /** The day of an instant in UTC. */
 export const dayOf = (instant: unknown): string =>

@@ -33,8 +33,8 @@ export function costTrials(project: ReckonedProject, standard: Standard): Float6
     .filter(({ neededFrom }) => isNeededFor(standard, neededFrom))
     .flatMap(({ id }) => trials.rows.get(id) ?? []);
   for (let trial = 0; trial < trialCount; trial += 1) {
-    costs[trial] = (forecast.forecast.totals[trial] ?? 0) * hours;
-    for (const row of rows) costs[trial]! += row[trial]!;
+    const ownTime = (forecast.forecast.totals[trial] ?? 0) * hours;
+    costs[trial] = rows.reduce((sum, row) => sum + (row[trial] ?? 0), ownTime);
   }
   return costs;
 }

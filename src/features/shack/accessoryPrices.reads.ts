@@ -34,7 +34,7 @@ export async function readAccessoryPrices(
   const prices = new Map<string, StepPrice>();
   for (const [role, notes] of groupedBy(noted, ({ role: of }) => of)) {
     const [summary] = priceSummaries(notes.map(asNumbers), today);
-    if (!summary || summary.medianMinorUnits === null) continue;
+    if (typeof summary?.medianMinorUnits !== 'number') continue;
     prices.set(role, {
       minorUnits: summary.medianMinorUnits,
       restsOn: `The median of ${summary.recentCount} recent price notes for this role.`,

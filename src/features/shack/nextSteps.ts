@@ -74,7 +74,7 @@ function shownStep(step: RankedStep, price: StepPrice | null, currency: string):
     bringsRigIds: step.bringsRigIds,
     roughly: { hours: hundredths(hours), restsOn: hoursRestOn, taskIds },
     price: price && moneyAmount(price.minorUnits, currency),
-    priceRestsOn: price && price.restsOn,
+    priceRestsOn: price?.restsOn ?? null,
     atOncePerHour: Math.round((gainAtOnce / Math.max(hours, 0.01)) * 10_000) / 10_000,
     atOncePerMoney: units && Math.round((gainAtOnce / units) * 1_000_000) / 1_000_000,
     taskIds,

@@ -34,8 +34,9 @@ export function useSend<
   const send = async (variables: Variables): Promise<Payload | null> => {
     const { data, error } = await run(variables);
     if (!data) {
-      const said = error?.graphQLErrors.map(({ message }) => message).join(' ');
-      setProblems([{ code: 'INVALID', message: said || frame.failedKept, path: [] }]);
+      const said = error?.graphQLErrors.map(({ message }) => message).join(' ') ?? '';
+      const message = said === '' ? frame.failedKept : said;
+      setProblems([{ code: 'INVALID', message, path: [] }]);
       return null;
     }
     const payload = payloadOf(data);

@@ -48,9 +48,7 @@ export function BenchChoicePage() {
       </div>
       {error && !data && <Failed error={error} retry={fetchAgain} />}
       {!next && !error && <Loading />}
-      {next && next.suggestions.length === 0 && (
-        <Notice title={bench.noneTitle} help={bench.noneHelp} />
-      )}
+      {next?.suggestions.length === 0 && <Notice title={bench.noneTitle} help={bench.noneHelp} />}
       {next && next.suggestions.length > 0 && (
         <section>
           <h2 className={styles['head']}>
