@@ -77,6 +77,7 @@ function writeSection(pdf: Pdf, root: Structure, section: DossierSection): void 
   pdf.moveDown(0.3);
   if (section.facts.length > 0) writeTable(pdf, parent, null, section.facts, [140, '*']);
   if (section.table) {
+    if (section.facts.length > 0) pdf.moveDown(0.6);
     const { columns, rows } = section.table;
     writeTable(pdf, parent, columns, rows, widthsOf(columns));
   }
