@@ -1,6 +1,4 @@
 import { Option, type Command } from 'commander';
-import type { Database } from '../db/database.js';
-import { globalId, splitGlobalId } from '../api/kit/globalId.js';
 import { AttachmentRole } from '../features/attachments/attachmentRole.js';
 import { attachFiles, type AttachedFiles } from '../features/attachments/attachFiles.js';
 import { AttachmentStore } from '../features/attachments/attachmentStore.js';
@@ -8,6 +6,7 @@ import { filesUnder } from '../features/attachments/filesUnder.js';
 import { reads } from '../features/reads.js';
 import { actOfCommand } from './actOfCommand.js';
 import { CommandFailure } from './commandFailure.js';
+import { recordCalled } from './recordCalled.js';
 import { showProgress } from './showProgress.js';
 import type { Surroundings } from './surroundings.js';
 import { withExistingCollection } from './withCollection.js';
@@ -65,16 +64,6 @@ export async function attach(
     progress.end();
   });
   tell(around, files.length, outcome);
-}
-
-async function recordCalled({ reader }: Database, to: string): Promise<string> {
-  if (splitGlobalId(to)) return to;
-  const [item] = await reader.rows<{ id: string; kind: string }>(
-    'SELECT id AS "id", kind AS "kind" FROM item WHERE inventory_number = ?',
-    [to.trim()],
-  );
-  if (item) return globalId(item.kind === 'RIG' ? 'Rig' : 'Accessory', item.id);
-  throw new CommandFailure(`There is no item with the inventory number ${to}. Check the number.`);
 }
 
 function tell({ print, say }: Surroundings, total: number, outcome: AttachedFiles): void {

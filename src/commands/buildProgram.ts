@@ -9,6 +9,7 @@ import { addInsurance } from './insurance.js';
 import { addLoad } from './load.js';
 import { addProvenance } from './exportProvenance.js';
 import { addRecompute } from './recompute.js';
+import { addRedact } from './redact.js';
 import { addReports } from './reports.js';
 import { addSchema } from './schema.js';
 import { addServe } from './serve.js';
@@ -42,6 +43,7 @@ export function buildProgram(around: Surroundings): Command {
   addDossier(program, around);
   addVerify(program, around);
   addSignHead(program, around);
+  addRedact(program, around);
   addBackup(program, around);
   addDemo(program, around);
   addRecompute(program, around);

@@ -34,7 +34,12 @@ import { lotLineReads } from './acquisitions/lotLine.reads.js';
 import { expenseReads } from './expenses/expense.reads.js';
 import { claimReads } from './provenance/claim.reads.js';
 import { contradictionReads, provenanceReads } from './provenance/provenance.reads.js';
-import { holdingReads, provenanceChainReads } from './provenance/chain.reads.js';
+import { custodyReads } from './provenance/custody.reads.js';
+import {
+  holdingOverlapReads,
+  holdingReads,
+  provenanceChainReads,
+} from './provenance/chain.reads.js';
 import { datedSerialReads } from './provenance/datedSerial.reads.js';
 import { eventPartyReads } from './provenance/eventParty.reads.js';
 import { evidenceReads } from './provenance/evidence.reads.js';
@@ -155,6 +160,8 @@ const everyType: readonly TypeReads[] = [
   datedSerialReads,
   provenanceChainReads,
   holdingReads,
+  holdingOverlapReads,
+  custodyReads,
   placeReads,
   moveReads,
   changeReads,

@@ -106,6 +106,8 @@ import {
 import { ObjectIdOfItemResolver } from './objectId/objectId.resolver.js';
 import {
   ChainOfProvenanceResolver,
+  CustodyResolver,
+  HoldingOverlapResolver,
   HoldingResolver,
   ProvenanceChainResolver,
 } from './provenance/chain.resolver.js';
@@ -342,6 +344,8 @@ export const resolvers = [
   OutOfHandChangesResolver,
   ChainOfProvenanceResolver,
   ProvenanceChainResolver,
+  CustodyResolver,
+  HoldingOverlapResolver,
   HoldingResolver,
   EvidenceOfEventResolver,
   EvidenceOfClaimResolver,

@@ -1,6 +1,12 @@
+import { mkdtemp, readdir, rm, stat } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { AttachmentStore } from '../../src/features/attachments/attachmentStore.js';
 import { loadDemo, type DemoLoaded } from '../../src/features/demo/loadDemo.js';
+import { loadDemoPictures } from '../../src/features/demo/pictures/loadDemoPictures.js';
 import { seedFolder } from '../../src/features/hazards/seedFolder.js';
+import { reads } from '../../src/features/reads.js';
 import { testApi, type TestApi } from '../support/testApi.js';
 
 const folder = seedFolder('demo');
@@ -225,6 +231,28 @@ describe.each(['sqlite', 'postgres'] as const)('the demo collection on %s', (eng
     expect(years).toBeGreaterThan(1.9);
     expect(Date.parse(String(history?.['last']))).toBeLessThan(api.nowMs);
     expect(Number(history?.['verbs'])).toBeGreaterThan(20);
+  });
+
+  it('has a picture of every rig, one pair of before and after, all under a megabyte', async () => {
+    const store = new AttachmentStore(await mkdtemp(join(tmpdir(), 'reglow-test-demo-')));
+    const now = new Date(api.nowMs);
+    const count = await loadDemoPictures(api.database, store, folder, { now, reads });
+    const { rigs } = await api.ask(`{ rigs(first: 50, filter: { isRetired: null }) { nodes {
+      coverPicture { caption file { digest } }
+      attachments { nodes { role before { role } } } } } }`);
+    expect(rigs.nodes).toHaveLength(12);
+    const covers = rigs.nodes.map(({ coverPicture }: any) => coverPicture.file.digest);
+    expect(new Set(covers).size).toBe(12);
+    const all = rigs.nodes.flatMap(({ attachments }: any) => attachments.nodes);
+    const pairs = all.filter(({ before }: any) => before !== null);
+    expect(pairs).toEqual([{ role: 'AFTER', before: { role: 'BEFORE' } }]);
+    const files = await readdir(store.folder, { recursive: true, withFileTypes: true });
+    const sizes = await Promise.all(
+      files.filter((one) => one.isFile()).map(async (one) => stat(join(one.parentPath, one.name))),
+    );
+    expect(sizes.length).toBeGreaterThanOrEqual(count);
+    expect(sizes.reduce((sum, { size }) => sum + size, 0)).toBeLessThan(1_000_000);
+    await rm(store.folder, { recursive: true, force: true });
   });
 
   it('is refused by a collection that holds items, with what to do', async () => {

@@ -146,12 +146,17 @@ describe.each(['sqlite', 'postgres'] as const)('the log on %s', (engine) => {
     const redact = `mutation ($input: RedactHistoryInput!) { redactHistory(input: $input) {
       entries problems { message path } } }`;
     const early = (await api.ask(redact, { input: fields })).redactHistory;
-    expect(early.problems[0].message).toMatch(/says this in “name” still/);
+    expect(early.problems[0].message).toMatch(/says in “name” still, or again/);
     const head = async () => (await verify()).log.head;
     await carried(api, 'changeParty', { id: party.id, version: 1, name: 'A seller' }, 'party');
+    // The name put back: taken out of the log it would stand in the record still.
+    const again = { id: party.id, version: 2, name: 'Dagny Overlook' };
+    await carried(api, 'changeParty', again, 'party');
+    expect((await api.ask(redact, { input: fields })).redactHistory.entries).toBe(0);
+    await carried(api, 'changeParty', { ...again, version: 3, name: 'Some seller' }, 'party');
     const before = await head();
     const { redactHistory } = await api.ask(redact, { input: fields });
-    expect(redactHistory).toEqual({ entries: 2, problems: [] });
+    expect(redactHistory).toEqual({ entries: 4, problems: [] });
     const { log, recordFaults } = await verify();
     expect([log.fault, recordFaults]).toEqual([null, []]);
     expect(log.head.sequence).toBe(before.sequence + 1);
@@ -177,7 +182,7 @@ describe.each(['sqlite', 'postgres'] as const)('the log on %s', (engine) => {
       'UPDATE change SET sequence = NULL, salt = NULL, entry_hash = NULL WHERE redacted IS NULL',
     );
     await meddle('DELETE FROM change WHERE redacted IS NOT NULL');
-    await meddle(`DELETE FROM party WHERE name = 'A seller'`);
+    await meddle(`DELETE FROM party WHERE name = 'Some seller'`);
     await api.database.close();
     api.database = await openCollection(api.url);
     const { log, recordFaults } = await verify();

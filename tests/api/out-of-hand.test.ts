@@ -30,6 +30,14 @@ describe.each(['sqlite', 'postgres'] as const)('what is out of hand, on %s', (en
       )
     ).node;
 
+  const blockers = async (id: string): Promise<string[]> =>
+    (
+      await api.ask(
+        'query ($id: ID!) { node(id: $id) { ... on Rig { readiness { blockers { code } } } } }',
+        { id },
+      )
+    ).node.readiness.blockers.map(({ code }: { code: string }) => code);
+
   it('says where a lent item is, until when, and by how much it is overdue', async () => {
     const [id = ''] = await rigs();
     expect((await whereabouts(id)).whereabouts).toMatchObject({ state: 'AT_HAND', since: null });
@@ -64,6 +72,53 @@ describe.each(['sqlite', 'postgres'] as const)('what is out of hand, on %s', (en
     expect(both.map(({ problems }) => problems.length).sort()).toEqual([0, 1]);
     const bad = await lend(id, { dueOn: '2026-05-01', lentOn: '2027-01-01' });
     expect(bad.problems.map(({ path }: any) => path[0])).toEqual(['itemId', 'lentOn', 'dueOn']);
+  });
+
+  it('knows what is lent to us: at hand, due back, and not ours to lend or to sell', async () => {
+    const [id = ''] = await rigs();
+    const { loan, problems }: any = await send(
+      api,
+      'borrowItem',
+      'loan',
+      'id direction borrower { name }',
+      { itemId: id, lender: { name: 'Signals museum' }, lentOn: '2026-05-01', dueOn: '2026-05-31' },
+    );
+    expect(problems).toEqual([]);
+    expect(loan).toMatchObject({ direction: 'IN', borrower: { name: 'Signals museum' } });
+    expect((await whereabouts(id)).whereabouts).toMatchObject({
+      state: 'LENT_TO_US',
+      overdueDays: 1,
+      with: { name: 'Signals museum' },
+    });
+    expect((await lend(id)).problems[0].message).toContain('lent to us since 2026-05-01');
+    const { loans } = await api.ask('{ loans(direction: IN) { nodes { item { id } } } }');
+    expect(loans.nodes).toEqual([{ item: { id } }]);
+    expect(await blockers(id)).not.toContain('NOT_IN_HAND');
+    await send(api, 'changeLoan', 'loan', 'id', {
+      id: loan.id,
+      version: 1,
+      returnedOn: '2026-05-31',
+    });
+    expect((await whereabouts(id)).whereabouts.state).toBe('AT_HAND');
+  });
+
+  it('is not ready for the air while it is lent or missing', async () => {
+    const [id = ''] = await rigs();
+    expect(await blockers(id)).not.toContain('NOT_IN_HAND');
+    const { loan } = await lend(id);
+    expect(await blockers(id)).toContain('NOT_IN_HAND');
+    await send(api, 'changeLoan', 'loan', 'id', {
+      id: loan.id,
+      version: 1,
+      returnedOn: '2026-05-30',
+    });
+    expect(await blockers(id)).not.toContain('NOT_IN_HAND');
+    await send(api, 'reportLoss', 'loss', 'id', {
+      itemId: id,
+      kind: 'LOST',
+      missedOn: '2026-05-31',
+    });
+    expect(await blockers(id)).toContain('NOT_IN_HAND');
   });
 
   it('hands out the identification sheet with the report of a theft', async () => {
@@ -107,6 +162,34 @@ describe.each(['sqlite', 'postgres'] as const)('what is out of hand, on %s', (en
       '33.34',
       '33.33',
       '33.33',
+    ]);
+    const corrected = (input: object): Promise<any> =>
+      send(
+        api,
+        'changeDisposal',
+        'disposal',
+        'version price { amount } lines { price { amount } }',
+        {
+          id: disposal.id,
+          ...input,
+        },
+      );
+    const dearer = await corrected({ version: 1, price: money('200.00') });
+    expect(dearer.disposal.lines.map(({ price }: any) => price.amount)).toEqual([
+      '66.68',
+      '66.66',
+      '66.66',
+    ]);
+    const lines = ids.map((itemId, index) => ({ itemId, price: money(`${index + 1}0.00`) }));
+    const uncounted = await corrected({ version: 2, lines });
+    expect(uncounted.problems[0].message).toContain('do not add up');
+    const short = await corrected({ version: 2, price: money('30.00'), lines: lines.slice(1) });
+    expect(short.problems[0].message).toContain('every item of the lot once');
+    const split = await corrected({ version: 2, price: money('60.00'), lines });
+    expect(split.disposal.lines.map(({ price }: any) => price.amount)).toEqual([
+      '10.00',
+      '20.00',
+      '30.00',
     ]);
     const gone = await whereabouts(ids[0] ?? '');
     expect(gone.retiredAt).not.toBeNull();

@@ -3,6 +3,7 @@ import jsonld from 'jsonld';
 import { Parser } from 'n3';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { newRig, record, send } from '../support/lotStory.js';
+import { provJsonFaults } from '../support/provJsonFaults.js';
 import { brokenOrderings } from '../support/provOrder.js';
 import { testApi, type TestApi } from '../support/testApi.js';
 
@@ -47,6 +48,7 @@ describe.each(['sqlite', 'postgres'] as const)('provenance as W3C PROV, on %s', 
   it('is PROV-JSON whose statements name only what is there, in an order that can be', async () => {
     const document = JSON.parse(await prov('PROV_JSON'));
     expect(brokenOrderings(document)).toEqual([]);
+    expect(provJsonFaults(document)).toEqual([]);
     const known = new Set(
       ['entity', 'activity', 'agent'].flatMap((sort) => Object.keys(document[sort])),
     );

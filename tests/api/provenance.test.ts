@@ -32,6 +32,44 @@ describe.each(['sqlite', 'postgres'] as const)('what is known of the past, on %s
         { id, after, first },
       )
     ).node.provenance;
+  it('shows what may have happened between two days, and where it was kept meanwhile', async () => {
+    const id = await rig();
+    await event({ itemId: id, kind: 'SOLD', dateEdtf: '1961' });
+    await event({ itemId: id, kind: 'STORED', dateEdtf: '1994/..', placeName: 'A boat store' });
+    await event({ itemId: id, kind: 'SHOWN', dateEdtf: '1970-05', toParty: { name: 'Town hall' } });
+    await event({ itemId: id, kind: 'REPAIRED' });
+    await send(api, 'lendItem', 'loan', 'id', {
+      itemId: id,
+      borrower: { name: 'Radio club' },
+      lentOn: '2026-05-01',
+    });
+    const asked = async (range: string) =>
+      (
+        await api.ask(
+          `query ($id: ID!) { node(id: $id) { ... on Item { provenance {
+            events(${range}) { nodes { kind } totalCount }
+            chain { overlaps { from } custody { kind startEarliestOn endLatestOn placeName isOnRecordAsLoan keeper { name } } } } } } }`,
+          { id },
+        )
+      ).node.provenance;
+    const kinds = async (range: string) =>
+      (await asked(range)).events.nodes.map(({ kind }: any) => kind);
+    expect(await kinds('first: 9')).toEqual(['SOLD', 'SHOWN', 'STORED', 'REPAIRED']);
+    expect(await kinds('from: "1961-06-01", to: "1970-05-15"')).toEqual(['SOLD', 'SHOWN']);
+    expect(await kinds('from: "1980-01-01"')).toEqual(['STORED']);
+    expect((await asked('to: "1969-12-31"')).events).toEqual({
+      nodes: [{ kind: 'SOLD' }],
+      totalCount: 1,
+    });
+    const { chain } = await asked('first: 1');
+    expect(chain.overlaps).toEqual([]);
+    expect(chain.custody).toMatchObject([
+      { kind: 'SHOWN', startEarliestOn: '1970-05-01', keeper: { name: 'Town hall' } },
+      { kind: 'STORED', endLatestOn: null, placeName: 'A boat store', keeper: null },
+      { kind: 'LENT', isOnRecordAsLoan: true, keeper: { name: 'Radio club' } },
+    ]);
+  });
+
   const model = (firstYearMade: number) =>
     api.database.write({ action: 'test', actorId: null, now: '2026-06-01T12:00:00.000Z' }, (work) =>
       insertRow(work, ModelEntity, {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import fc from 'fast-check';
 import { chainCoverage } from '../../src/domain/provenance/chainCoverage.js';
 import type { ChainEvent } from '../../src/domain/provenance/chainEvent.js';
+import { holdingOverlaps } from '../../src/domain/provenance/holdingOverlaps.js';
 import { holdings } from '../../src/domain/provenance/holdings.js';
 import { linkConfidence, type EvidenceWeight } from '../../src/domain/provenance/linkConfidence.js';
 import { twoHolders } from '../../src/domain/provenance/twoHolders.js';
@@ -77,6 +78,24 @@ describe('who held a set', () => {
     });
     expect(twoHolders([made, sold, { ...between, latest: '1975-01-01' }, given])).toEqual([]);
     expect(twoHolders([made, sold, given])).toEqual([]);
+  });
+
+  it('names all who would have held it at once, from day to day', () => {
+    const held = (partyId: string, from: string, to: string): ChainEvent[] => [
+      event(`${partyId} came`, { on: from, toPartyId: partyId }),
+      event(`${partyId} went`, { on: to, fromPartyId: partyId }),
+    ];
+    const chain = [
+      ...held('Ines', '1960-01-01', '1970-01-01'),
+      ...held('Olga', '1964-01-01', '1966-01-01'),
+      ...held('Tom', '1965-01-01', '1968-01-01'),
+    ];
+    expect(holdingOverlaps(chain)).toEqual([
+      { from: '1964-01-01', to: '1965-01-01', partyIds: ['Ines', 'Olga'] },
+      { from: '1965-01-01', to: '1966-01-01', partyIds: ['Ines', 'Olga', 'Tom'] },
+      { from: '1966-01-01', to: '1968-01-01', partyIds: ['Ines', 'Tom'] },
+    ]);
+    expect(holdingOverlaps([made, sold, given])).toEqual([]);
   });
 
   it('never covers more for sure than it may, and gaps and possible days make up the whole', () => {

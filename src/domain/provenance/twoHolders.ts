@@ -1,15 +1,10 @@
 import type { ChainEvent } from './chainEvent.js';
+import { firmHoldings, isSurelyBefore } from './firmHoldings.js';
 
 export interface TwoHoldersProblem {
   readonly code: 'TWO_HOLDERS';
   readonly message: string;
   readonly eventIds: readonly string[];
-}
-
-interface FirmHolding {
-  readonly partyId: string;
-  readonly came: ChainEvent;
-  readonly went: ChainEvent;
 }
 
 /**
@@ -35,21 +30,3 @@ export function twoHolders(events: readonly ChainEvent[]): TwoHoldersProblem[] {
     }),
   );
 }
-
-/** From each coming to the next going of the same person, with no other coming in between. */
-function firmHoldings(events: readonly ChainEvent[]): FirmHolding[] {
-  return events.flatMap((came) => {
-    const partyId = came.toPartyId;
-    if (partyId === null || came.kind === 'LOSS') return [];
-    const goings = events.filter(
-      (event) => event.fromPartyId === partyId && isSurelyBefore(came, event),
-    );
-    const went = goings.find((event) =>
-      goings.every((one) => one === event || !isSurelyBefore(one, event)),
-    );
-    return went ? [{ partyId, came, went }] : [];
-  });
-}
-
-const isSurelyBefore = (one: ChainEvent, other: ChainEvent): boolean =>
-  one.latest !== null && other.earliest !== null && one.latest < other.earliest;

@@ -90,7 +90,9 @@ const gapCells = ({ from, to, daysAtLeast, daysAtMost }: ChainGap): string[] => 
   'Gap: not accounted for',
   from,
   to,
-  `${spanWords(daysAtLeast)} at least, ${spanWords(daysAtMost)} at most`,
+  spanWords(daysAtLeast) === spanWords(daysAtMost)
+    ? spanWords(daysAtMost)
+    : `${spanWords(daysAtLeast)} at least, ${spanWords(daysAtMost)} at most`,
 ];
 
 const daysOfYear = 365.2425;

@@ -6,10 +6,16 @@ import type { DossierPaper } from './dossierReader.js';
 
 type Pdf = InstanceType<typeof PDFDocument>;
 type Structure = PDFKit.PDFStructureElement;
+/** The types of the library leave this out. */
+interface WithImages {
+  openImage(bytes: Buffer): { width: number; height: number };
+}
 
 const margin = 54;
 const footerRoom = 30;
-const pictureHeight = 260;
+const pictureHeight = 200;
+const captionRoom = 36;
+const gutter = 14;
 const fonts = join(
   dirname(createRequire(import.meta.url).resolve('dejavu-fonts-ttf/package.json')),
   'ttf',
@@ -77,10 +83,11 @@ function writeSection(pdf: Pdf, root: Structure, section: DossierSection): void 
   pdf.moveDown(0.3);
   if (section.facts.length > 0) writeTable(pdf, parent, null, section.facts, [140, '*']);
   if (section.table) {
+    if (section.facts.length > 0) pdf.moveDown(0.6);
     const { columns, rows } = section.table;
     writeTable(pdf, parent, columns, rows, widthsOf(columns));
   }
-  for (const picture of section.pictures) writePicture(pdf, parent, picture);
+  writePictures(pdf, parent, section.pictures);
   parent.end();
 }
 
@@ -132,18 +139,36 @@ function writeTable(
 
 const strong = (size: number) => ({ src: join(fonts, 'DejaVuSans-Bold.ttf'), size });
 
-function writePicture(pdf: Pdf, parent: Structure, { jpeg, caption }: DossierPicture): void {
-  const room = pdf.page.height - margin - footerRoom - pdf.y;
-  if (room < pictureHeight + 30) pdf.addPage();
-  const width = pdf.page.width - 2 * margin;
-  parent.add(
-    pdf.struct('Figure', { alt: caption }, () => {
-      pdf.image(jpeg, margin, pdf.y, { fit: [width, pictureHeight] });
-    }),
-  );
-  pdf.y += 4;
-  tagged(pdf, parent, 'Caption', () => pdf.font('plain').fontSize(8.5).text(caption, margin));
-  pdf.moveDown(0.8);
+/** Two side by side, each with its caption below. */
+function writePictures(pdf: Pdf, parent: Structure, pictures: readonly DossierPicture[]): void {
+  const width = (pdf.page.width - 2 * margin - gutter) / 2;
+  for (let first = 0; first < pictures.length; first += 2) {
+    const row = pictures.slice(first, first + 2).map((picture) => {
+      const opened = (pdf as unknown as WithImages).openImage(picture.jpeg);
+      const scale = Math.min(width / opened.width, pictureHeight / opened.height);
+      return { ...picture, width: opened.width * scale, height: opened.height * scale };
+    });
+    const height = Math.max(...row.map((picture) => picture.height));
+    if (pdf.y + height + captionRoom > pdf.page.height - margin - footerRoom) pdf.addPage();
+    const top = pdf.y;
+    const ends = row.map(({ jpeg, caption, width: drawn, height: tall }, index) => {
+      const x = margin + index * (width + gutter);
+      parent.add(
+        pdf.struct('Figure', { alt: caption }, () => {
+          pdf.image(jpeg, x, top, { width: drawn, height: tall });
+        }),
+      );
+      tagged(pdf, parent, 'Caption', () =>
+        pdf
+          .font('plain')
+          .fontSize(8.5)
+          .text(caption, x, top + height + 4, { width }),
+      );
+      return pdf.y;
+    });
+    pdf.x = margin;
+    pdf.y = Math.max(...ends) + 8;
+  }
 }
 
 /** Title and number at the foot of each page; no part of what is read out. */

@@ -47,7 +47,7 @@ export async function readingsSection(reader: Reader, item: DossierItem): Promis
      FROM reading
      LEFT JOIN fitting ON fitting.component_id = reading.component_id AND fitting.item_id = ?
      WHERE reading.item_id = ? OR fitting.id IS NOT NULL
-     ORDER BY "subject", reading.quantity, reading.unit, reading.taken_at, reading.id`,
+     ORDER BY natural_key(COALESCE(fitting.designator, 'the set')), reading.quantity, reading.unit, reading.taken_at, reading.id`,
     [item.id, item.id],
   );
   const pairs = new Map<string, { first: Measured; last: Measured }>();

@@ -44,7 +44,7 @@ export async function redactHistory(
     check.that(!isOpenField(field), 'Ids, instants and versions name nobody and stay.', path);
     check.that(
       !stillSays(entries, field),
-      `The record says this in “${field}” still. Change it first, then redact.`,
+      `The record says in “${field}” still, or again, what it said before. Change it to something else first, then redact.`,
       path,
     );
   });
@@ -69,11 +69,16 @@ export async function redactHistory(
   return count;
 }
 
-/** What the record says now must have taken the place of something that the log said before. */
+/**
+ * What the record says now must have taken the place of something that the log said before, and must
+ * be none of it: where a name was put back, taking it out of the log would leave it in the record.
+ */
 function stillSays(entries: readonly KeptEntry[], field: string): boolean {
   const values = entries.flatMap(({ after }) => (after && field in after ? [after[field]] : []));
   const now = values.at(-1);
-  return now !== null && now !== undefined && values.every((value) => value === now);
+  if (now === null || now === undefined) return false;
+  const replaced = values.slice(0, values.findLastIndex((value) => value !== now) + 1);
+  return replaced.length === 0 || replaced.includes(now);
 }
 
 const text = (value: unknown): string | null => (value === null ? null : JSON.stringify(value));

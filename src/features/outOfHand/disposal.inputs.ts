@@ -64,6 +64,19 @@ export class ChangeDisposalInput {
   @Field(() => PartyChoiceInput, { nullable: true, description: 'To whom; null for unknown.' })
   toParty?: PartyChoiceInput | null;
 
+  @Field(() => MoneyInput, {
+    nullable: true,
+    description: 'The price of the lot; spread as before unless `lines` says otherwise.',
+  })
+  price?: MoneyInput | null;
+
+  @Field(() => [DisposalLineInput], {
+    nullable: true,
+    description:
+      'All the items of the lot with what falls to each; without prices equal shares. An item that did not go after all is brought back with `returnItem`.',
+  })
+  lines?: DisposalLineInput[] | null;
+
   @Field(() => String, { nullable: true, description: 'Where; null for unknown.' })
   venue?: string | null;
 

@@ -4,10 +4,9 @@ import type { Checklist } from '../../db/checklist.js';
 import { rowSourceInWork } from '../../db/rowSource.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { listParameter } from '../../db/dialect.js';
-import { apportion } from '../../domain/money/apportion.js';
 import type { Money } from '../../domain/money/money.js';
 import type { DisposalLineInput } from './disposal.inputs.js';
-import { readPrice } from './readPrice.js';
+import { disposalShares } from './disposalShares.js';
 import { refuseIfOutOfHand } from './refuseIfOutOfHand.js';
 
 const mostLines = 500;
@@ -48,7 +47,7 @@ export async function draftDisposalLines(
     [listParameter(ids.flatMap((id) => id ?? []))],
   );
   const byId = new Map(known.map((item) => [item.id, item]));
-  const shares = sharesOf(check, inputs, price);
+  const shares = disposalShares(check, inputs, price);
   const drafts: DisposalLineDraft[] = [];
   for (const [index, id] of ids.entries()) {
     if (id === null) continue;
@@ -69,37 +68,4 @@ export async function draftDisposalLines(
     });
   }
   return drafts;
-}
-
-function sharesOf(
-  check: Checklist,
-  inputs: readonly DisposalLineInput[],
-  price: Money,
-): readonly number[] {
-  const stated = inputs.filter((line) => line.price);
-  if (stated.length === 0)
-    return apportion(
-      price.minorUnits,
-      inputs.map(() => 1),
-    );
-  check.that(stated.length === inputs.length, 'Give a price for every line, or for none.', [
-    'lines',
-  ]);
-  const prices = inputs.map((line, index) => {
-    const path = ['lines', String(index), 'price'];
-    const own = line.price ? readPrice(check, line.price, path) : null;
-    check.that(
-      own === null || own.currency === price.currency,
-      `Give it in ${price.currency}.`,
-      path,
-    );
-    return own?.minorUnits ?? 0;
-  });
-  const sum = prices.reduce((total, one) => total + one, 0);
-  check.that(
-    stated.length < inputs.length || sum === price.minorUnits,
-    'The prices of the lines do not add up to the price of the lot.',
-    ['lines'],
-  );
-  return prices;
 }

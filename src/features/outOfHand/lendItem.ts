@@ -7,12 +7,27 @@ import { presentItem } from '../items/presentItem.js';
 import { checkPastDay } from '../money/checkPastDay.js';
 import { chooseParty } from '../parties/chooseParty.js';
 import { checkDueDay } from './checkDueDay.js';
-import type { LendItemInput } from './loan.inputs.js';
+import type { PartyChoiceInput } from '../parties/partyChoice.inputs.js';
+import type { BorrowItemInput, LendItemInput, LoanTerms } from './loan.inputs.js';
+import type { LoanDirection } from './lossKind.js';
 import { LoanEntity } from './loan.entity.js';
 import { refuseIfOutOfHand } from './refuseIfOutOfHand.js';
 
 /** An item goes to a borrower; it must be at hand. */
-export async function lendItem(work: UnitOfWork, input: LendItemInput): Promise<string> {
+export const lendItem = (work: UnitOfWork, input: LendItemInput): Promise<string> =>
+  recordLoan(work, 'OUT', input.borrower, 'borrower', input);
+
+/** Somebody lends us an item; it is in the collection until it goes back. */
+export const borrowItem = (work: UnitOfWork, input: BorrowItemInput): Promise<string> =>
+  recordLoan(work, 'IN', input.lender, 'lender', input);
+
+async function recordLoan(
+  work: UnitOfWork,
+  direction: LoanDirection,
+  otherParty: PartyChoiceInput,
+  partyField: 'borrower' | 'lender',
+  input: LoanTerms,
+): Promise<string> {
   const itemId = recordId(itemTypes, input.itemId, ['itemId']);
   await oneAtATime(work, 'out of hand');
   await presentItem(work, itemId, ['itemId']);
@@ -21,7 +36,7 @@ export async function lendItem(work: UnitOfWork, input: LendItemInput): Promise<
   checkPastDay(check, input.lentOn, work.now, ['lentOn']);
   const dueOn = input.dueOn ?? null;
   checkDueDay(check, input.lentOn, dueOn);
-  const keepBorrower = await chooseParty(work, check, input.borrower, ['borrower']);
+  const keepBorrower = await chooseParty(work, check, otherParty, [partyField]);
   const placeName =
     typeof input.placeName === 'string' ? check.words(input.placeName, ['placeName']) : null;
   const purpose = check.text(input.purpose, ['purpose']);
@@ -29,6 +44,6 @@ export async function lendItem(work: UnitOfWork, input: LendItemInput): Promise<
   check.done();
   const borrowerId = (await keepBorrower()) ?? '';
   const { lentOn } = input;
-  const loan = { itemId, borrowerId, lentOn, dueOn, returnedOn: null, placeName, purpose, note };
-  return (await insertRow(work, LoanEntity, loan)).id;
+  const terms = { lentOn, dueOn, returnedOn: null, placeName, purpose, note };
+  return (await insertRow(work, LoanEntity, { itemId, direction, borrowerId, ...terms })).id;
 }

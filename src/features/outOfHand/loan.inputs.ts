@@ -2,13 +2,10 @@ import { GraphQLLocalDate } from 'graphql-scalars';
 import { Field, ID, InputType, Int } from 'type-graphql';
 import { PartyChoiceInput } from '../parties/partyChoice.inputs.js';
 
-@InputType({ description: 'An item goes to somebody for a time.' })
-export class LendItemInput {
+@InputType({ description: 'What is agreed on a loan.' })
+export abstract class LoanTerms {
   @Field(() => ID, { description: 'The rig or accessory.' })
   itemId!: string;
-
-  @Field(() => PartyChoiceInput, { description: 'Who borrows it.' })
-  borrower!: PartyChoiceInput;
 
   @Field(() => GraphQLLocalDate, { description: 'The day it went.' })
   lentOn!: string;
@@ -27,6 +24,18 @@ export class LendItemInput {
 
   @Field(() => String, { nullable: true, description: 'Remarks: condition, terms, insurance.' })
   note?: string | null;
+}
+
+@InputType({ description: 'An item goes to somebody for a time.' })
+export class LendItemInput extends LoanTerms {
+  @Field(() => PartyChoiceInput, { description: 'Who borrows it.' })
+  borrower!: PartyChoiceInput;
+}
+
+@InputType({ description: 'Somebody lends us an item for a time.' })
+export class BorrowItemInput extends LoanTerms {
+  @Field(() => PartyChoiceInput, { description: 'Whose it is.' })
+  lender!: PartyChoiceInput;
 }
 
 @InputType({ description: 'A change of a loan, or its end; what is left out stays as it is.' })

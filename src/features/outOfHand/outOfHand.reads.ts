@@ -10,6 +10,7 @@ const loanColumns = selectColumns('loan', [
   'version',
   'itemId',
   'borrowerId',
+  'direction',
   'lentOn',
   'dueOn',
   'returnedOn',

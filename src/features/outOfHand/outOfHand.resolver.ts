@@ -1,11 +1,13 @@
 import type { GraphQLResolveInfo } from 'graphql';
 import { Arg, Args, Ctx, FieldResolver, Info, Query, Resolver, Root } from 'type-graphql';
 import type { ApiContext } from '../../api/kit/apiContext.js';
+import { equalTo } from '../../api/kit/conditions.js';
 import { loadedField } from '../../api/kit/loadRelations.js';
 import { MoneyAmount } from '../../api/kit/money.type.js';
 import { PageArgs } from '../../api/kit/pageArgs.js';
 import { rootPage } from '../../api/kit/rootPage.js';
 import { Item } from '../items/item.type.js';
+import { LoanDirection } from './lossKind.js';
 import { moneyAmount } from '../money/moneyAmount.js';
 import { Party } from '../parties/party.type.js';
 import { disposalReads, loanReads } from './outOfHand.reads.js';
@@ -30,7 +32,9 @@ export class OutOfHandOfItemResolver {
     return loadedField(item, info);
   }
 
-  @FieldResolver(() => LoanConnection, { description: 'When it was lent, the latest first.' })
+  @FieldResolver(() => LoanConnection, {
+    description: 'When it was lent to or by somebody, the latest first.',
+  })
   loans(@Root() item: object, @Args() _args: PageArgs, @Info() info: GraphQLResolveInfo) {
     return loadedField(item, info);
   }
@@ -56,7 +60,7 @@ export class LoanResolver {
     return loadedField(loan, info);
   }
 
-  @FieldResolver(() => Party, { description: 'Who has it.' })
+  @FieldResolver(() => Party, { description: 'Who has it; whose it is where it is lent to us.' })
   borrower(@Root() loan: object, @Info() info: GraphQLResolveInfo) {
     return loadedField(loan, info);
   }
@@ -74,6 +78,11 @@ export class LoanResolver {
       description: 'Only what is out and was due back before today (UTC).',
     })
     isOverdue: boolean,
+    @Arg('direction', () => LoanDirection, {
+      nullable: true,
+      description: 'Only what is lent out, or only what is lent to us; both if left out.',
+    })
+    direction: LoanDirection | null,
     @Ctx() context: ApiContext,
     @Info() info: GraphQLResolveInfo,
   ) {
@@ -86,6 +95,7 @@ export class LoanResolver {
       sortBy: 'loan.lent_on',
       where: [
         ...(typeof isOpen === 'boolean' ? [isOpen ? out : back] : []),
+        ...equalTo('loan.direction', direction),
         ...(isOverdue ? [out, { sql: 'loan.due_on < ?', parameters: [today] }] : []),
       ],
     });

@@ -2,7 +2,7 @@ import { GraphQLLocalDate } from 'graphql-scalars';
 import { Field, Int, ObjectType } from 'type-graphql';
 import { connectionOf } from '../../api/kit/connectionOf.js';
 import { Node } from '../../api/kit/node.type.js';
-import { DisposalKind, LossKind, Whereabouts } from './lossKind.js';
+import { DisposalKind, LoanDirection, LossKind, Whereabouts } from './lossKind.js';
 
 const day = (description: string): PropertyDecorator =>
   Field(() => GraphQLLocalDate, { nullable: true, description });
@@ -11,20 +11,23 @@ const words = (description: string): PropertyDecorator =>
 
 @ObjectType({
   implements: Node,
-  description: 'An item is with a borrower for a time.',
+  description: 'An item is lent to or by somebody for a time.',
   simpleResolvers: true,
 })
 export class Loan extends Node {
   @Field(() => Int, { description: 'Counts changes; send it back with your change.' })
   version!: number;
 
-  @Field(() => GraphQLLocalDate, { description: 'The day it went.' })
+  @Field(() => LoanDirection, { description: 'Which way it is lent.' })
+  direction!: LoanDirection;
+
+  @Field(() => GraphQLLocalDate, { description: 'The day it went, or came to us.' })
   lentOn!: string;
 
   @day('The day by which it is to be back; null until further notice.')
   dueOn!: string | null;
 
-  @day('The day it came back; null while it is out.')
+  @day('The day it came or went back; null while the loan lasts.')
   returnedOn!: string | null;
 
   @words('Where it is')

@@ -8,8 +8,8 @@ import { changeLoan } from './changeLoan.js';
 import { changeLoss } from './changeLoss.js';
 import { ChangeDisposalInput, RecordDisposalInput } from './disposal.inputs.js';
 import { ChangeLossInput, ReportLossInput } from './itemLoss.inputs.js';
-import { lendItem } from './lendItem.js';
-import { ChangeLoanInput, LendItemInput } from './loan.inputs.js';
+import { borrowItem, lendItem } from './lendItem.js';
+import { BorrowItemInput, ChangeLoanInput, LendItemInput } from './loan.inputs.js';
 import { Disposal, ItemLoss, Loan } from './outOfHand.type.js';
 import { recordDisposal } from './recordDisposal.js';
 import { reportLoss } from './reportLoss.js';
@@ -18,6 +18,7 @@ const asLoan = { field: 'loan', typeName: 'Loan' };
 const asLoss = { field: 'loss', typeName: 'ItemLoss' };
 const asDisposal = { field: 'disposal', typeName: 'Disposal' };
 const LendItemPayload = payloadOf('lendItem', 'loan', () => Loan, 'The loan.');
+const BorrowItemPayload = payloadOf('borrowItem', 'loan', () => Loan, 'The loan.');
 const ChangeLoanPayload = payloadOf('changeLoan', 'loan', () => Loan, 'The loan as it is now.');
 const ReportLossPayload = payloadOf('reportLoss', 'loss', () => ItemLoss, 'The loss.');
 const ChangeLossPayload = payloadOf('changeLoss', 'loss', () => ItemLoss, 'The loss as it is now.');
@@ -35,6 +36,17 @@ export class OutOfHandChangesResolver {
     @Info() info: GraphQLResolveInfo,
   ) {
     return carryOut(context, info, asLoan, (work) => lendItem(work, input));
+  }
+
+  @Mutation(() => BorrowItemPayload, {
+    description: 'Writes down that an item in the collection is lent to us by somebody.',
+  })
+  borrowItem(
+    @Arg('input', () => BorrowItemInput, { description: 'The loan.' }) input: BorrowItemInput,
+    @Ctx() context: ApiContext,
+    @Info() info: GraphQLResolveInfo,
+  ) {
+    return carryOut(context, info, asLoan, (work) => borrowItem(work, input));
   }
 
   @Mutation(() => ChangeLoanPayload, {
@@ -84,7 +96,9 @@ export class OutOfHandChangesResolver {
     return carryOut(context, info, asDisposal, (work) => recordDisposal(work, input));
   }
 
-  @Mutation(() => ChangeDisposalPayload, { description: 'Corrects when and to whom a lot went.' })
+  @Mutation(() => ChangeDisposalPayload, {
+    description: 'Corrects when and to whom a lot went, at what price, and what fell to each item.',
+  })
   changeDisposal(
     @Arg('input', () => ChangeDisposalInput, { description: 'The change.' })
     input: ChangeDisposalInput,

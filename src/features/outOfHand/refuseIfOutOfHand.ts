@@ -1,6 +1,7 @@
 import type { Checklist } from '../../db/checklist.js';
 import { queryInWork } from '../../db/queryInWork.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
+import type { LoanDirection } from './lossKind.js';
 
 /** What is lent or missing cannot be lent, or go for good, before it is back. */
 export async function refuseIfOutOfHand(
@@ -9,9 +10,9 @@ export async function refuseIfOutOfHand(
   itemId: string,
   path: string[],
 ): Promise<void> {
-  const [lent] = await queryInWork<{ lentOn: string }>(
+  const [lent] = await queryInWork<{ lentOn: string; direction: LoanDirection }>(
     work,
-    'SELECT lent_on AS "lentOn" FROM loan WHERE item_id = ? AND returned_on IS NULL',
+    'SELECT lent_on AS "lentOn", direction AS "direction" FROM loan WHERE item_id = ? AND returned_on IS NULL',
     [itemId],
   );
   const [missing] = await queryInWork<{ missedOn: string }>(
@@ -20,7 +21,10 @@ export async function refuseIfOutOfHand(
     [itemId],
   );
   const conflict = (message: string): void => check.add({ code: 'CONFLICT', message, path });
-  if (lent) conflict(`It is lent since ${lent.lentOn}: write down its return first.`);
+  if (lent) {
+    const how = lent.direction === 'IN' ? 'lent to us' : 'lent';
+    conflict(`It is ${how} since ${lent.lentOn}: write down its return first.`);
+  }
   if (missing)
     conflict(`It is missing since ${missing.missedOn}: write down that it was found first.`);
 }

@@ -7,7 +7,7 @@ import type { LossKind } from './lossKind.js';
 
 interface Absence {
   itemId: string;
-  kind: 'LENT' | 'DISPOSED_OF' | LossKind;
+  kind: 'LENT' | 'LENT_TO_US' | 'DISPOSED_OF' | LossKind;
   since: string;
   dueOn: string | null;
   partyId: string | null;
@@ -24,7 +24,8 @@ export async function readWhereabouts(
 ): Promise<Map<string, Row>> {
   const ids = [listParameter(itemIds)];
   const loans = await rows<Absence>(
-    `SELECT item_id AS "itemId", 'LENT' AS "kind", lent_on AS "since", due_on AS "dueOn",
+    `SELECT item_id AS "itemId",
+       CASE direction WHEN 'IN' THEN 'LENT_TO_US' ELSE 'LENT' END AS "kind", lent_on AS "since", due_on AS "dueOn",
        borrower_id AS "partyId", place_name AS "placeName"
      FROM loan WHERE returned_on IS NULL AND ${dialect.isAnyOf('item_id')}`,
     ids,

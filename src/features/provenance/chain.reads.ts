@@ -1,6 +1,7 @@
 import { one } from '../../api/kit/relations.js';
 import type { Relation, Row, TypeReads } from '../../api/kit/typeReads.js';
 import { chainOf, collectionItself } from './chainOf.js';
+import { custody } from './custody.reads.js';
 import { datesOf, idOf } from './datesOf.js';
 import { readProvenanceFacts } from './provenanceFacts.reads.js';
 import type { SerialDate } from '../../domain/provenance/serialDate.js';
@@ -15,7 +16,7 @@ const chain: Relation = async ({ database: { reader }, nowMs }, groups) => {
   );
   const rows = new Map(
     facts.map((one): [string, Row] => {
-      const { held, coverage } = chainOf(one, day(nowMs));
+      const { held, coverage, overlaps } = chainOf(one, day(nowMs));
       const owner = one.ownerId ?? collectionItself;
       const holdings = held.map(({ partyId, from, until, end }, index) => ({
         id: `${one.item.id}/${index}`,
@@ -35,7 +36,18 @@ const chain: Relation = async ({ database: { reader }, nowMs }, groups) => {
       const gaps = coverage?.gaps ?? [];
       return [
         one.item.id,
-        { id: one.item.id, coveredFrom, certainShare, possibleShare, gaps, holdings },
+        {
+          id: one.item.id,
+          coveredFrom,
+          certainShare,
+          possibleShare,
+          gaps,
+          holdings,
+          overlaps: overlaps.map((overlap) => ({
+            id: `${one.item.id}/${overlap.from}`,
+            ...overlap,
+          })),
+        },
       ];
     }),
   );
@@ -62,6 +74,11 @@ export const provenanceChainReads: TypeReads = {
       const values = chains.map((row) => row['holdings'] as Row[]);
       return Promise.resolve({ values, children: values.flat(), childType: 'Holding' });
     },
+    overlaps: (_context, chains) => {
+      const values = chains.map((row) => row['overlaps'] as Row[]);
+      return Promise.resolve({ values, children: values.flat(), childType: 'HoldingOverlap' });
+    },
+    custody,
   },
 };
 
@@ -69,6 +86,22 @@ export const holdingReads: TypeReads = {
   typeName: 'Holding',
   byIds: () => Promise.resolve([]),
   relations: { holder: one('Party', 'partyId') },
+};
+
+export const holdingOverlapReads: TypeReads = {
+  typeName: 'HoldingOverlap',
+  byIds: () => Promise.resolve([]),
+  relations: {
+    holders: async (context, overlaps) => {
+      const idsOf = (row: Row) =>
+        (row['partyIds'] as string[]).filter((id) => id !== collectionItself);
+      const ids = [...new Set(overlaps.flatMap(idsOf))];
+      const children = (await context.reads.get('Party')?.byIds(context, ids)) ?? [];
+      const byId = new Map(children.map((row) => [row.id, row]));
+      const values = overlaps.map((row) => idsOf(row).flatMap((id) => byId.get(id) ?? []));
+      return { values, children, childType: 'Party' };
+    },
+  },
 };
 
 function shownDates(facts: Parameters<typeof datesOf>[0], today: string) {

@@ -61,6 +61,59 @@ export class ProvenanceGap {
   daysAtMost!: number;
 }
 
+export const CustodyKind = describedEnum(
+  'CustodyKind',
+  'Where a thing is without changing hands.',
+  {
+    LENT: 'Lent by whoever held it.',
+    LENT_TO_US: 'With us, and lent by whose it is.',
+    STORED: 'Put away.',
+    SHOWN: 'On show.',
+  },
+);
+export type CustodyKind = keyof typeof CustodyKind;
+
+@ObjectType({
+  description: 'A time in which the item was kept somewhere without changing hands.',
+  simpleResolvers: true,
+})
+export class Custody {
+  @Field(() => CustodyKind, { description: 'How it was kept.' })
+  kind!: CustodyKind;
+
+  @Field(() => GraphQLLocalDate, {
+    nullable: true,
+    description: 'The first day on which it may have begun; null if unknown.',
+  })
+  startEarliestOn!: string | null;
+
+  @Field(() => GraphQLLocalDate, {
+    nullable: true,
+    description: 'The last day on which it may have lasted; null if it lasts, or if unknown.',
+  })
+  endLatestOn!: string | null;
+
+  @Field(() => String, { nullable: true, description: 'Where; null if not recorded.' })
+  placeName!: string | null;
+
+  @Field(() => Boolean, {
+    description: 'True for a loan on record; false for what the past is said to have been.',
+  })
+  isOnRecordAsLoan!: boolean;
+}
+
+@ObjectType({
+  description: 'A time in which, by what is recorded, several people held the item at once.',
+  simpleResolvers: true,
+})
+export class HoldingOverlap {
+  @Field(() => GraphQLLocalDate, { description: 'The day from which they all surely held it.' })
+  from!: string;
+
+  @Field(() => GraphQLLocalDate, { description: 'The day until which they all surely held it.' })
+  to!: string;
+}
+
 @ObjectType({
   description: 'Who held the item, and how much of the time since its making is accounted for.',
   simpleResolvers: true,

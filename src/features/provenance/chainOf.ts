@@ -1,5 +1,6 @@
 import type { ChainEvent, ChainEventKind, Holding } from '../../domain/provenance/chainEvent.js';
 import { chainCoverage, type ChainCoverage } from '../../domain/provenance/chainCoverage.js';
+import { holdingOverlaps, type HoldingOverlap } from '../../domain/provenance/holdingOverlaps.js';
 import { holdings } from '../../domain/provenance/holdings.js';
 import { twoHolders, type TwoHoldersProblem } from '../../domain/provenance/twoHolders.js';
 import { edtfRange } from './edtfRange.js';
@@ -10,6 +11,7 @@ export interface Chain {
   held: Holding[];
   coverage: ChainCoverage | null;
   problems: TwoHoldersProblem[];
+  overlaps: HoldingOverlap[];
   /** Events that the evidence speaks against: they form no link. */
   setAside: number;
 }
@@ -66,6 +68,7 @@ export function chainOf(facts: ProvenanceFacts, today: string): Chain {
     held,
     coverage: from === null ? null : chainCoverage(held, from, today),
     problems: twoHolders(chain),
+    overlaps: holdingOverlaps(chain),
     setAside: events.length - counted.length,
   };
 }

@@ -34,7 +34,7 @@ export const provenanceEventReads = tableReads('ProvenanceEvent', 'provenance_ev
 const sortExpression =
   "COALESCE(provenance_event.earliest_on, provenance_event.latest_on, '9999-99-99')";
 
-export const eventsByDate: Relation = childPages('ProvenanceEvent', {
+const byDate = {
   table: 'provenance_event',
   columns: `${columns}, ${sortExpression} AS "sortKey"`,
   parentColumn: 'item_id',
@@ -42,4 +42,22 @@ export const eventsByDate: Relation = childPages('ProvenanceEvent', {
   sortExpression,
   sortName: 'sortKey',
   direction: 'ASC',
-});
+} as const;
+
+/** Those that may have happened between two days, whatever the true dates are; or all. */
+export const eventsByDate: Relation = (context, groups, args, asked, askedOfRows) => {
+  const [from, to] = [args['from'], args['to']].map((day) =>
+    typeof day === 'string' ? day : null,
+  );
+  if (!from && !to) {
+    return childPages('ProvenanceEvent', byDate)(context, groups, args, asked, askedOfRows);
+  }
+  const range = {
+    where: `(provenance_event.earliest_on IS NOT NULL OR provenance_event.latest_on IS NOT NULL)
+      AND COALESCE(provenance_event.earliest_on, '0000') <= ?
+      AND COALESCE(provenance_event.latest_on, '9999-12-31') >= ?`,
+    whereParameters: [to ?? '9999-12-31', from ?? '0000'],
+  };
+  const pages = childPages('ProvenanceEvent', { ...byDate, ...range });
+  return pages(context, groups, args, asked, askedOfRows);
+};

@@ -29,6 +29,8 @@ export const bearsOn: Readonly<Record<string, readonly [field: string, subject: 
     ['acquisitionId', 'lot'],
     ['itemId', 'item'],
   ],
+  loan: [['itemId', 'item']],
+  item_loss: [['itemId', 'item']],
   inspection: [['itemId', 'item']],
   fit_out_check: [['itemId', 'item']],
   finding: [['itemId', 'item']],

@@ -26,6 +26,7 @@ export async function readItemsAsOf(
 
 interface ItemRow extends StandingItem {
   acquiredOn: string | null;
+  wasAway: boolean | number;
 }
 
 async function itemsThen(
@@ -34,13 +35,20 @@ async function itemsThen(
   at: string,
 ): Promise<StandingItem[]> {
   const list = listParameter(ids);
+  const day = at.slice(0, 10);
   const items = await rows<ItemRow>(
-    `SELECT ${standingItemColumns}, acquisition.acquired_on AS "acquiredOn" FROM item
+    `SELECT ${standingItemColumns}, acquisition.acquired_on AS "acquiredOn",
+       (EXISTS (SELECT 1 FROM loan WHERE loan.item_id = item.id AND loan.direction = 'OUT'
+          AND loan.lent_on <= ? AND (loan.returned_on IS NULL OR loan.returned_on > ?))
+        OR EXISTS (SELECT 1 FROM item_loss WHERE item_loss.item_id = item.id
+          AND item_loss.missed_on <= ? AND (item_loss.found_on IS NULL OR item_loss.found_on > ?)))
+         AS "wasAway"
+     FROM item
      LEFT JOIN model ON model.id = item.model_id
      LEFT JOIN lot_line ON lot_line.item_id = item.id
      LEFT JOIN acquisition ON acquisition.id = lot_line.acquisition_id
      WHERE ${dialect.isAnyOf('item.id')} ORDER BY item.id`,
-    [list],
+    [day, day, day, day, list],
   );
   const later = await rows<{ recordId: string; before: string | null; after: string | null }>(
     `SELECT record_id AS "recordId", before AS "before", after AS "after" FROM change
@@ -50,14 +58,15 @@ async function itemsThen(
   );
   // The last one put in is the first change after that instant: what it found is how things stood.
   const stood = new Map(later.map(({ recordId, before, after }) => [recordId, before ?? after]));
-  return items.map(({ acquiredOn, ...item }) => {
+  return items.map(({ acquiredOn, wasAway, ...item }) => {
     const kept = stood.get(item.id);
     const then = kept ? (JSON.parse(kept) as Partial<StandingItem>) : {};
     return {
       ...item,
       housedInId: then.housedInId === undefined ? item.housedInId : then.housedInId,
       retiredAt: then.retiredAt === undefined ? item.retiredAt : then.retiredAt,
-      isYetToCome: acquiredOn !== null && acquiredOn > at.slice(0, 10),
+      isAway: wasAway,
+      isYetToCome: acquiredOn !== null && acquiredOn > day,
     };
   });
 }

@@ -75,7 +75,7 @@ function factsOf(item: StandingItem, records: ReadinessRecords): ItemFacts {
     itemId: item.id,
     name: shownName(item),
     isRetired: item.retiredAt !== null,
-    isInHand: item.retiredAt === null && item.isYetToCome !== true,
+    isInHand: item.retiredAt === null && item.isYetToCome !== true && !item.isAway,
     lastInspection: records.inspections?.get(item.id) ?? null,
     findings: records.findings.get(item.id) ?? [],
     hazards: records.hazards.get(item.id) ?? [],

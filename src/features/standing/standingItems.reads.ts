@@ -12,6 +12,8 @@ export interface StandingItem {
   serialNumber: string | null;
   housedInId: string | null;
   retiredAt: string | null;
+  /** True while it is lent out or missing; 0 or 1 from SQLite. */
+  isAway?: boolean | number;
   /** It came into the collection only after the moment asked about. */
   isYetToCome?: boolean;
 }
@@ -27,7 +29,11 @@ export interface ServiceNow {
 
 export const standingItemColumns = `item.id AS "id", item.kind AS "kind", item.inventory_number AS "inventoryNumber",
   item.name AS "name", item.serial_number AS "serialNumber", model.designation AS "model", item.housed_in_id AS "housedInId",
-  item.retired_at AS "retiredAt"`;
+  item.retired_at AS "retiredAt",
+  (EXISTS (SELECT 1 FROM loan WHERE loan.item_id = item.id AND loan.direction = 'OUT'
+     AND loan.returned_on IS NULL)
+   OR EXISTS (SELECT 1 FROM item_loss WHERE item_loss.item_id = item.id
+     AND item_loss.found_on IS NULL)) AS "isAway"`;
 
 /** Some items, the accessories that serve them, and everything that any of these is housed in. */
 export function readStandingItems(
