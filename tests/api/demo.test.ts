@@ -220,6 +220,61 @@ describe.each(['sqlite', 'postgres'] as const)('the demo collection on %s', (eng
     expect(under.map(({ title }) => title)).toContain('Changeover relay');
   });
 
+  it('knows a dead band by its reading, and who may go on the air on the others', async () => {
+    const { dead, alive } = await api.ask(`{
+      dead: onAir(band: "10m", mode: "CW") { leftOut { rig { inventoryNumber } reasons } }
+      alive: onAir(band: "40m", mode: "CW", atLeastWatts: 50) {
+        rigs { watts restsOn rig { inventoryNumber } } allocation { region } }
+    }`);
+    const r003 = dead.leftOut.find(
+      ({ rig: { inventoryNumber } }: any) => inventoryNumber === 'R-003',
+    );
+    expect(r003.reasons[0]).toMatch(
+      /^No output on 10m CW: a reading on \d{4}-\d\d-\d\d found none/,
+    );
+    expect(alive.rigs).toEqual([
+      { watts: 84, restsOn: 'READING', rig: { inventoryNumber: 'R-003' } },
+    ]);
+    expect(alive.allocation.region).toBe('REGION_1');
+  });
+
+  it('has sets that were used, one that rests longest, and maintenance that fell due', async () => {
+    const {
+      rotation,
+      maintenanceDue,
+      rig: first,
+    } = await api.ask(`{
+      rotation { rig { inventoryNumber } }
+      maintenanceDue(fromShare: 0.8) { title item { inventoryNumber } }
+      rig(inventoryNumber: "R-003") { use { hours contacts } } }`);
+    expect(rotation.map(({ rig: { inventoryNumber } }: any) => inventoryNumber)).toEqual([
+      'R-001',
+      'R-009',
+      'R-003',
+    ]);
+    expect(first.use).toEqual({ hours: 9, contacts: 28 });
+    expect(maintenanceDue.map(({ title }: any) => title)).toEqual([
+      'Burnish the changeover relay and look at its springs',
+      'Covers off, dust out, screws of the power connectors tight',
+    ]);
+  });
+
+  it('has a timer that somebody left running and is asked about, and work shown by a reading', async () => {
+    const { runningTimers } = await api.ask('{ runningTimers { endQuestion person { name } } }');
+    expect(runningTimers).toEqual([
+      {
+        endQuestion: expect.stringContaining('more than 16 hours'),
+        person: { name: 'Bram Quillfeather' },
+      },
+    ]);
+    const { projects } = await rig(
+      'R-005',
+      'projects { tasks(first: 20) { nodes { evidence { kind reading { quantity } } } } }',
+    );
+    const shown = projects.flatMap(({ tasks }: any) => tasks.nodes);
+    expect(shown.map(({ evidence }: any) => evidence?.kind)).toContain('READING');
+  });
+
   it('tells the history at the instants at which things happened', async () => {
     const [history] = await api.database.reader.rows<Record<string, string | number>>(
       `SELECT MIN(changed_at) AS "first", MAX(changed_at) AS "last",

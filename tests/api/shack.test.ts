@@ -189,6 +189,17 @@ describe.each(['sqlite', 'postgres'] as const)('the whole shack on %s', (engine)
     expect((await derive()).derivation.level).toBe('ON_AIR_READY');
     expect((await derive(seenAt)).derivation.level).toBe('NOT_READY');
     expect((await derive(startedAt)).derivation.level).toBe('NOT_READY');
+
+    // Opened again: on the day in between it was settled, whatever the finding says of itself now.
+    const settledDay = new Date(api.nowMs).toISOString();
+    api.nowMs += DAY_MS;
+    const reopen = { id: finding.id, version: finding.version + 1, status: 'OPEN' };
+    await carried(api, 'settleFinding', reopen, 'finding');
+    expect((await derive()).derivation.level).toBe('NOT_READY');
+    expect((await derive(settledDay)).derivation.level).toBe('ON_AIR_READY');
+    expect((await derive(seenAt)).derivation.level).toBe('NOT_READY');
+    const again = { ...settle, version: finding.version + 2 };
+    await carried(api, 'settleFinding', again, 'finding');
     const early = (await derive(startedAt)).derivation.unmet.map(({ code }: any) => code);
     expect(early).toEqual(['ROLE_SERVED']);
   });

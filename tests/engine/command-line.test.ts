@@ -102,6 +102,44 @@ describe('reglow import', () => {
   });
 });
 
+describe('reglow hours, calendar and report', () => {
+  const days = ['--from', '2025-06-01', '--to', '2026-06-01'];
+
+  it('write what was done in the demo, for a sheet, a calendar and those who follow the work', async () => {
+    expect(await reglow(['demo'])).toBe(0);
+    expect(await reglow(['hours', ...days, '--item', 'R-005'])).toBe(0);
+    const [header, ...rows] = printed.join('\n').split(/\r?\n/);
+    expect(header).toContain('date,start,end,time_zone,person,item');
+    expect(rows.length).toBeGreaterThan(10);
+    expect(rows.every((row) => row.includes('R-005'))).toBe(true);
+
+    expect(await reglow(['calendar', 'sessions', ...days])).toBe(0);
+    expect(printed.join('\n')).toMatch(/^BEGIN:VCALENDAR[^]*BEGIN:VEVENT[^]*END:VCALENDAR$/);
+
+    expect(await reglow(['calendar', 'maintenance'])).toBe(0);
+    const due = printed.join('\n').replace(/\r?\n /g, '');
+    expect(due).toContain('“Insulation and earth bond” goes stale');
+    expect(due).toContain('“Covers off\\, dust out\\, screws of the power connectors tight”');
+
+    const file = join(folder, 'progress.html');
+    expect(await reglow(['report', ...days, '--as', 'html', '--file', file])).toBe(0);
+    expect(await readFile(file, 'utf8')).toMatch(/^<!doctype html>[^]*<h2>What is next<\/h2>/);
+    expect(await reglow(['report', ...days, '--file', file])).toBe(1);
+    expect(await reglow(['report', ...days, '--file', file, '--replace'])).toBe(0);
+    expect(await readFile(file, 'utf8')).toContain('## Readings before and after');
+  }, 120_000);
+
+  it('say in one sentence what to mend', async () => {
+    expect(await reglow(['hours', ...days])).toBe(1);
+    expect(said).toHaveLength(1);
+    await reglow(['import', await list('No\nR-1\n')]);
+    expect(await reglow(['hours', '--from', '2026-06-02', '--to', '2026-06-01'])).toBe(1);
+    expect(said).toEqual([expect.stringContaining('is before the first')]);
+    expect(await reglow(['report', ...days, '--item', 'R-9'])).toBe(1);
+    expect(said).toEqual([expect.stringContaining('R-9')]);
+  });
+});
+
 describe('reglow export, load and backup', () => {
   beforeEach(async () => {
     await reglow(['import', await list('No,Place\nR-1,House > Attic\n')]);

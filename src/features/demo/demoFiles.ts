@@ -8,6 +8,7 @@ import { Zone } from '../inspections/zone.js';
 import { PartyKind } from '../parties/partyKind.js';
 import { PartKind } from '../parts/partKind.js';
 import { ReadingTier } from '../readings/readingTier.js';
+import { ItuRegion } from '../reference/ituRegion.js';
 import { DemoProblem } from './demoProblem.js';
 import { text } from './storyEvent.js';
 
@@ -16,6 +17,8 @@ const collection = z.strictObject({
   owner: text,
   homeCurrency: z.string().length(3),
   zone: text,
+  ituRegion: z.enum(ItuRegion).optional(),
+  licenceClass: text.optional(),
   /** The day on which the files tell the story. */
   referenceDay: z.iso.date(),
   /** When the record was begun: people, places, models and part types are of that instant. */

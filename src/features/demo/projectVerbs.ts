@@ -5,6 +5,8 @@ import { openProject } from '../projects/openProject.js';
 import { ProjectStatus } from '../projects/projectStatus.js';
 import { setProjectStatus } from '../projects/setProjectStatus.js';
 import { TargetStandard } from '../projects/targetStandard.js';
+import { shippedTemplates } from '../templates/shippedTemplates.js';
+import { applyTaskTemplate } from '../templates/applyTaskTemplate.js';
 import { addTasks } from '../tasks/addTasks.js';
 import { EarningRuleKind } from '../tasks/earningRuleKind.js';
 import { TaskKind } from '../tasks/taskKind.js';
@@ -62,6 +64,27 @@ export const projectVerbs = {
 
   plan: storyVerb('addTasks', { project: text, tasks: z.array(task).min(1) }, (telling, event) =>
     plan(telling, event.project, event.tasks),
+  ),
+
+  /** The tasks of a template that comes with the program, or some of them by their titles. */
+  apply: storyVerb(
+    'applyTaskTemplate',
+    { project: text, template: text, only: z.array(text).optional() },
+    async (telling, { project, template: title, only }) => {
+      const template = shippedTemplates.find((one) => one.title === title);
+      if (!template) throw new Error(`There is no template “${title}”.`);
+      const positions = only?.map((wanted) => {
+        const position = template.tasks.findIndex((one) => one.title === wanted);
+        if (position < 0) throw new Error(`“${title}” has no task “${wanted}”.`);
+        return position;
+      });
+      return applyTaskTemplate(telling.work, {
+        templateId: globalId('TaskTemplate', template.id),
+        projectId: telling.names.id('project', keyOf(telling, project)),
+        usesHistory: true,
+        ...(positions && { positions }),
+      });
+    },
   ),
 
   decide: storyVerb(

@@ -78,9 +78,17 @@ export async function setTheScene(
   );
   await each<NonNullable<DemoFile['collection']>>(
     ({ collection }) => (collection ? { [collection.name]: collection } : {}),
-    async (name, { owner, homeCurrency, zone }) => {
+    async (name, { owner, homeCurrency, zone, ituRegion, licenceClass }) => {
       const ownerId = names.id('person', owner);
-      await describeCollection(work, { version: 0, name, ownerId, homeCurrency, zone });
+      await describeCollection(work, {
+        version: 0,
+        name,
+        ownerId,
+        homeCurrency,
+        zone,
+        ...(ituRegion && { ituRegion }),
+        ...(licenceClass !== undefined && { licenceClass }),
+      });
     },
   );
 }

@@ -8,6 +8,7 @@ import { shelfVerbs } from './shelfVerbs.js';
 import { standingVerbs } from './standingVerbs.js';
 import type { StoryVerb } from './storyEvent.js';
 import { treatVerbs } from './treatVerbs.js';
+import { useVerbs } from './useVerbs.js';
 import { workVerbs } from './workVerbs.js';
 import { worthVerbs } from './worthVerbs.js';
 
@@ -21,6 +22,7 @@ const verbs: Record<string, StoryVerb> = {
   ...shelfVerbs,
   ...standingVerbs,
   ...treatVerbs,
+  ...useVerbs,
   ...workVerbs,
   ...worthVerbs,
 };

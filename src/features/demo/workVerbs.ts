@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { globalId, splitGlobalId } from '../../api/kit/globalId.js';
 import { queryInWork } from '../../db/queryInWork.js';
 import { recordSession } from '../work/recordSession.js';
+import { startTimer } from '../work/startTimer.js';
 import { dropTask } from '../tasks/dropTask.js';
 import { finishTask } from '../tasks/finishTask.js';
 import { markSteps } from '../tasks/markSteps.js';
@@ -47,6 +48,19 @@ export const workVerbs = {
     },
   ),
 
+  /** Left running until somebody says when the work ended. */
+  timer: storyVerb(
+    'startTimer',
+    { task: text.optional(), by: text.optional(), note: text.optional() },
+    (telling, { task, by, note }) =>
+      startTimer(telling.work, {
+        personId: telling.names.optionalId('person', by),
+        itemId: telling.names.id('item', telling.item),
+        taskId: task === undefined ? null : taskId(telling, task),
+        note: note ?? null,
+      }),
+  ),
+
   start: storyVerb('startTask', { task: text, note: text.optional() }, (telling, { task, note }) =>
     startTask(telling.work, { id: taskId(telling, task), note: note ?? null }),
   ),
@@ -85,11 +99,35 @@ export const workVerbs = {
 
   percent: storyVerb(
     'statePercent',
-    { task: text, percent: z.int().min(0).max(100), evidence: text },
-    async (telling, { task, percent, evidence }) => {
+    {
+      task: text,
+      percent: z.int().min(0).max(100),
+      evidence: text.optional(),
+      /** The quantity whose latest reading on the set shows it. */
+      reading: text.optional(),
+    },
+    async (telling, { task, percent, evidence, reading }) => {
       const id = taskId(telling, task);
       const version = await keptVersion(telling.work, 'task', id);
-      return statePercent(telling.work, { id, version, percent, evidence });
+      const readingId = reading === undefined ? null : await latestReading(telling, reading);
+      return statePercent(telling.work, {
+        id,
+        version,
+        percent,
+        evidence: evidence ?? null,
+        readingId,
+      });
     },
   ),
 };
+
+async function latestReading({ work, names, item }: Telling, quantity: string): Promise<string> {
+  const [reading] = await queryInWork<{ id: string }>(
+    work,
+    `SELECT id AS "id" FROM reading WHERE item_id = ? AND quantity = ?
+     ORDER BY taken_at DESC, id DESC LIMIT 1`,
+    [splitGlobalId(names.id('item', item))?.id ?? '', quantity],
+  );
+  if (!reading) throw new Error(`No reading of “${quantity}” has been taken on ${item}.`);
+  return globalId('Reading', reading.id);
+}
