@@ -17,6 +17,6 @@ const cells = ({ line, column, message }: Problem): string[] => [
 ];
 
 const quoted = (cell: string): string => {
-  const harmless = /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
-  return `"${harmless.replaceAll('"', '""')}"`;
+  const neutral = /^[=+\-@\t\r]/.test(cell) ? `'${cell}` : cell;
+  return `"${neutral.replaceAll('"', '""')}"`;
 };
