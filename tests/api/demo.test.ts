@@ -233,7 +233,7 @@ describe.each(['sqlite', 'postgres'] as const)('the demo collection on %s', (eng
       /^No output on 10m CW: a reading on \d{4}-\d\d-\d\d found none/,
     );
     expect(alive.rigs).toEqual([
-      { watts: 84, restsOn: 'READING', rig: { inventoryNumber: 'R-003' } },
+      { watts: 81.1, restsOn: 'READING', rig: { inventoryNumber: 'R-003' } },
     ]);
     expect(alive.allocation.region).toBe('REGION_1');
   });
