@@ -13,7 +13,7 @@ const read = [
 const terms = /'unsafe-inline'|MAX_SAFE_INTEGER|considered safe as defined by the ECMAScript/g;
 const claims = /\b(un)?safe(ly)?\b|\bharmless\b(?! =|\.replaceAll)|\brisk-free\b/i;
 /** The same in the other language of the pages, whose word also means “certain”. */
-const claimsInGerman = /\bgefahrlos|\bungefährlich|\bunbedenklich|\b(ist|sind) sicher\b/i;
+const claimsInGerman = /(?:^|\W)(?:gefahrlos|ungefährlich|unbedenklich)|\b(ist|sind) sicher\b/i;
 
 describe('nothing that the program says', () => {
   const files = read.flatMap(([folder, name]) =>
