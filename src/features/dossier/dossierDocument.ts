@@ -49,7 +49,9 @@ export const section = (
 export const withheldWord = '[withheld]';
 
 export const orUnknown = (value: unknown): string =>
-  value === null || value === undefined || value === '' ? 'not recorded' : String(value);
+  (typeof value === 'string' && value !== '') || typeof value === 'number'
+    ? `${value}`
+    : 'not recorded';
 
 /** `SUPPORTED_BY` → `supported by` */
 export const inWords = (word: unknown): string => String(word).toLowerCase().replaceAll('_', ' ');
