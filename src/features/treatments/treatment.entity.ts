@@ -1,4 +1,4 @@
-import { Entity } from 'typeorm';
+import { Check, Entity, Index } from 'typeorm';
 import {
   CountColumn,
   FlagColumn,
@@ -14,6 +14,11 @@ import type { TreatmentOutcome } from './treatmentOutcome.js';
 
 /** A cleaning or finishing step on one surface. */
 @Entity({ name: 'treatment' })
+@Index(['itemId', 'treatedAt'])
+@Index(['treatedAt'])
+@Check('treatment_passes', 'passes >= 1')
+@Check('treatment_dwell', 'dwell_minutes IS NULL OR dwell_minutes >= 0')
+@Check('treatment_override', '(override_reason IS NULL) = (overridden_by_id IS NULL)')
 export class TreatmentEntity extends KeptRow {
   @ReferenceColumn('item')
   itemId!: string;

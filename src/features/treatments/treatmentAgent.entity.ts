@@ -1,10 +1,11 @@
-import { Entity } from 'typeorm';
+import { Check, Entity } from 'typeorm';
 import { CountColumn, ReferenceColumn, TextColumn, WordColumn } from '../../db/columns.js';
 import { KeptRow } from '../../db/keptRow.js';
 import type { AgentKind } from './agentKind.js';
 
 /** One agent of a treatment, with its dilution. */
 @Entity({ name: 'treatment_agent' })
+@Check('treatment_agent_dilution', '(agent_parts IS NULL) = (water_parts IS NULL)')
 export class TreatmentAgentEntity extends KeptRow {
   @ReferenceColumn('treatment')
   treatmentId!: string;
