@@ -185,8 +185,6 @@ export default defineConfig(
   {
     files: ['tests/**'],
     rules: {
-      // A specification of the trade may run on; the house itself may not.
-      'max-lines': ['error', { max: 360, skipBlankLines: true, skipComments: true }],
       // expect(object.method) names the method without calling it.
       '@typescript-eslint/unbound-method': 'off',
       '@typescript-eslint/no-non-null-assertion': 'off',

@@ -10,6 +10,12 @@ import { freshDatabase } from '../support/freshDatabase.js';
 type MigrationClass = (typeof migrations)[number];
 const entities = [...recordEntities, ...computedEntities];
 
+describe('the order of archives', () => {
+  it('has each table once', () => {
+    expect(entities.filter((entity, at) => entities.indexOf(entity) !== at)).toEqual([]);
+  });
+});
+
 describe.each(['sqlite', 'postgres'] as const)('migrations on %s', (engine) => {
   const drops: (() => Promise<void>)[] = [];
   afterEach(async () => {

@@ -65,23 +65,26 @@ async function loadTables(
   const counts = new Map<string, number>();
   let loader: TableLoader | null = null;
   let total = 0;
+  // Where in the order of tables the archive is.
+  let position = 0;
   const reader = tableRowsOf(bytes);
   const isOlder = () => reader.version < archiveVersion;
   // An archive of an earlier version has no rows of tables that came later.
   const passOver = (until: string | null) => {
-    for (let next = expected[counts.size]; next && next.table !== until;) {
-      counts.set(next.table, 0);
-      next = expected[counts.size];
+    while (position < expected.length && expected[position]?.table !== until) {
+      counts.set(expected[position]?.table ?? '', 0);
+      position += 1;
     }
   };
   for await (const { table, row } of reader as AsyncIterable<TableRow>) {
     if (row === null) {
       await loader?.finish();
       if (isOlder() && expected.some((known) => known.table === table)) passOver(table);
-      const next = expected[counts.size];
+      const next = expected[position];
       if (next?.table !== table) throw wrongTable(table, next?.table);
       loader = new TableLoader(work, next.entity, table, isOlder());
       counts.set(table, 0);
+      position += 1;
     } else if (loader) {
       await loader.add(row);
       counts.set(table, loader.count);
@@ -93,7 +96,7 @@ async function loadTables(
   }
   await loader?.finish();
   if (isOlder()) passOver(null);
-  const missing = expected[counts.size];
+  const missing = expected[position];
   if (missing) throw wrongTable(null, missing.table);
   onRows(total);
   return counts;

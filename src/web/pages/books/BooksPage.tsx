@@ -9,6 +9,7 @@ import { Loading } from '../../parts/Loading.js';
 import { Sheet } from '../../parts/Sheet.js';
 import { useTitle } from '../../parts/useTitle.js';
 import { useTexts } from '../../texts/textsContext.js';
+import { everyMonth } from './everyMonth.js';
 import { HourBars } from './HourBars.js';
 import { ProjectHours } from './ProjectHours.js';
 import { YearTable } from './YearTable.js';
@@ -33,7 +34,7 @@ export function BooksPage() {
         aside={<BasisButton of={books.hoursName} basis={hours.basis} />}
       >
         <HourBars
-          bars={hours.byMonth
+          bars={everyMonth(hours.byMonth)
             .slice(-monthsShown)
             .map((each) => ({ name: formats.month(each.month), hours: each.hours }))}
         />

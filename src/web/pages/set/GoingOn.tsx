@@ -1,15 +1,19 @@
-import type { SetWorthQuery } from '../../gql/graphql.js';
+import { useLiveQuery } from '../../api/useLiveQuery.js';
+import { GoingOnDocument } from '../../gql/graphql.js';
+import { Failed } from '../../parts/Failed.js';
 import { useFormats } from '../../locale/useFormats.js';
 import { BasisButton } from '../../parts/BasisButton.js';
 import { figureCell, Table } from '../../parts/Table.js';
 import { useTexts } from '../../texts/textsContext.js';
 
-type Answer = NonNullable<NonNullable<SetWorthQuery['item']>['projects'][number]['goingOn']>;
-
 /** Each thing that could be done from here, with its arithmetic; the person decides. */
-export function GoingOn({ title, goingOn }: { title: string; goingOn: Answer }) {
+export function GoingOn({ id, title }: { id: string; title: string }) {
   const { set, words } = useTexts();
   const formats = useFormats();
+  const [{ data, error }, fetchAgain] = useLiveQuery({ query: GoingOnDocument, variables: { id } });
+  if (error && !data) return <Failed error={error} retry={fetchAgain} />;
+  const goingOn = data?.node && 'goingOn' in data.node ? data.node.goingOn : null;
+  if (!goingOn) return null;
   return (
     <section>
       <h3>

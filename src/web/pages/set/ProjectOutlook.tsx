@@ -1,5 +1,6 @@
 import { useLiveQuery } from '../../api/useLiveQuery.js';
 import { ProjectOutlookDocument } from '../../gql/graphql.js';
+import { Failed } from '../../parts/Failed.js';
 import { useFormats } from '../../locale/useFormats.js';
 import { BasisButton } from '../../parts/BasisButton.js';
 import { LineChart, type ChartLine } from '../../parts/LineChart.js';
@@ -9,7 +10,11 @@ import { useTexts } from '../../texts/textsContext.js';
 export function ProjectOutlook({ id, title }: { id: string; title: string }) {
   const { set } = useTexts();
   const formats = useFormats();
-  const [{ data }] = useLiveQuery({ query: ProjectOutlookDocument, variables: { id } });
+  const [{ data, error }, fetchAgain] = useLiveQuery({
+    query: ProjectOutlookDocument,
+    variables: { id },
+  });
+  if (error && !data) return <Failed error={error} retry={fetchAgain} />;
   const project = data?.node && 'forecast' in data.node ? data.node : null;
   if (!project) return null;
   const { burnUp, basis } = project.earnedValue;

@@ -41,7 +41,7 @@ export function SetPage() {
       <SetPlan number={number} />
       <SetTrends number={number} />
       <SetMoney item={item} />
-      <SetWorth number={number} />
+      <SetWorth number={number} projects={item.projects} />
       <SetStory number={number} />
     </article>
   );

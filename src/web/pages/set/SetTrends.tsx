@@ -1,5 +1,6 @@
 import { useLiveQuery } from '../../api/useLiveQuery.js';
 import { SetTrendsDocument, type SetTrendsQuery } from '../../gql/graphql.js';
+import { Failed } from '../../parts/Failed.js';
 import { useFormats } from '../../locale/useFormats.js';
 import { BasisButton } from '../../parts/BasisButton.js';
 import { LineChart } from '../../parts/LineChart.js';
@@ -11,7 +12,11 @@ type Trend = NonNullable<SetTrendsQuery['item']>['trends'][number];
 /** What was read on the set over the years, each quantity with its limits; nothing when none was. */
 export function SetTrends({ number }: { number: string }) {
   const { set } = useTexts();
-  const [{ data }] = useLiveQuery({ query: SetTrendsDocument, variables: { number } });
+  const [{ data, error }, fetchAgain] = useLiveQuery({
+    query: SetTrendsDocument,
+    variables: { number },
+  });
+  if (error && !data) return <Failed error={error} retry={fetchAgain} />;
   const trends = data?.item?.trends ?? [];
   if (trends.length === 0) return null;
   return (

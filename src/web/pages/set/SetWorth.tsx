@@ -1,16 +1,23 @@
 import { useLiveQuery } from '../../api/useLiveQuery.js';
 import { SetWorthDocument, type ShownIntervalFragment } from '../../gql/graphql.js';
+import { Failed } from '../../parts/Failed.js';
 import { useFormats } from '../../locale/useFormats.js';
 import { BasisButton } from '../../parts/BasisButton.js';
 import { Sheet } from '../../parts/Sheet.js';
 import { figureCell, Table } from '../../parts/Table.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { GoingOn } from './GoingOn.js';
+import { isOpen } from './isOpen.js';
+import type { ShownSet } from './SetPage.js';
 
 /** What it is worth as an interval each way, and whether it is worth going on. */
-export function SetWorth({ number }: { number: string }) {
+export function SetWorth({ number, projects }: { number: string; projects: ShownSet['projects'] }) {
   const { set, words } = useTexts();
-  const [{ data }] = useLiveQuery({ query: SetWorthDocument, variables: { number } });
+  const [{ data, error }, fetchAgain] = useLiveQuery({
+    query: SetWorthDocument,
+    variables: { number },
+  });
+  if (error && !data) return <Failed error={error} retry={fetchAgain} />;
   const item = data?.item;
   if (!item?.worth) return null;
   const { worth } = item;
@@ -59,11 +66,9 @@ export function SetWorth({ number }: { number: string }) {
       {worth.problems.map(({ message }) => (
         <p key={message}>{message}</p>
       ))}
-      {item.projects.map(
-        ({ id, title, status, goingOn }) =>
-          goingOn &&
-          status !== 'COMPLETED' &&
-          status !== 'ABANDONED' && <GoingOn key={id} title={title} goingOn={goingOn} />,
+      {projects.map(
+        ({ id, title, status }) =>
+          isOpen(status) && <GoingOn key={id} id={String(id)} title={title} />,
       )}
     </Sheet>
   );

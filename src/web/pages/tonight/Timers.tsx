@@ -1,69 +1,16 @@
-import { Link } from '@tanstack/react-router';
-import { useEffect, useState } from 'react';
-import { useMutation } from 'urql';
 import { useLiveQuery } from '../../api/useLiveQuery.js';
-import {
-  EndBreakDocument,
-  RunningTimersDocument,
-  StopTimerDocument,
-  TakeBreakDocument,
-  type TimerFragment,
-} from '../../gql/graphql.js';
-import { Button } from '../../parts/Button.js';
-import { useTexts } from '../../texts/textsContext.js';
-import { netSeconds, shownClock } from './timerClock.js';
-import styles from './Timers.module.css';
+import { RunningTimersDocument } from '../../gql/graphql.js';
+import { ForgottenTimer } from './ForgottenTimer.js';
+import { RunningTimer } from './RunningTimer.js';
 
 /** Who is at the bench now, with the clock running; nothing when nobody is. */
 export function Timers() {
   const [{ data }] = useLiveQuery({ query: RunningTimersDocument, variables: {} });
-  return data?.runningTimers.map((timer) => <RunningTimer key={timer.id} timer={timer} />);
-}
-
-function RunningTimer({ timer }: { timer: TimerFragment }) {
-  const { tonight } = useTexts();
-  const [nowMs, setNowMs] = useState(Date.now);
-  useEffect(() => {
-    const ticking = setInterval(() => {
-      setNowMs(Date.now());
-    }, 1000);
-    return () => {
-      clearInterval(ticking);
-    };
-  }, []);
-  const [stopped, stop] = useMutation(StopTimerDocument);
-  const [begun, takeBreak] = useMutation(TakeBreakDocument);
-  const [ended, endBreak] = useMutation(EndBreakDocument);
-  const isOnBreak = timer.breaks.some(({ endedAt }) => endedAt === null);
-  const input = { personId: timer.person.id };
-  const problems = [
-    ...(stopped.data?.stopTimer.problems ?? []),
-    ...(begun.data?.takeBreak.problems ?? []),
-    ...(ended.data?.endBreak.problems ?? []),
-  ];
-  return (
-    <section className={styles['timer']} aria-label={tonight.atWork(timer.person.name)}>
-      <p className={styles['clock']} role="timer">
-        {shownClock(netSeconds(timer, nowMs))}
-      </p>
-      <p className={styles['what']}>
-        <strong>{isOnBreak ? tonight.onBreak : tonight.atWork(timer.person.name)}</strong>{' '}
-        <Link to="/sets/$number" params={{ number: timer.item.inventoryNumber }}>
-          {timer.item.inventoryNumber} {timer.item.name}
-        </Link>
-        {timer.task && `: ${timer.task.title}`}
-      </p>
-      <Button onClick={() => void (isOnBreak ? endBreak({ input }) : takeBreak({ input }))}>
-        {isOnBreak ? tonight.goOn : tonight.pause}
-      </Button>
-      <Button weight="main" onClick={() => void stop({ input })}>
-        {tonight.stop}
-      </Button>
-      {problems.map(({ message }) => (
-        <p key={message} role="alert" className={styles['problem']}>
-          {message}
-        </p>
-      ))}
-    </section>
+  return data?.runningTimers.map((timer) =>
+    timer.endQuestion === null ? (
+      <RunningTimer key={timer.id} timer={timer} />
+    ) : (
+      <ForgottenTimer key={timer.id} timer={timer} question={timer.endQuestion} />
+    ),
   );
 }
