@@ -14,6 +14,9 @@ export default defineConfig({
     globalSetup: ['tests/support/postgresServer.ts'],
     setupFiles: ['tests/support/setUp.ts'],
     pool: 'forks',
+    // Loading the program anew for each of 150 files took longer than the tests. Files share a
+    // worker and its modules, so a test keeps its state in what it opens, never in a module.
+    isolate: false,
     // Two cores: a third worker would only wait, and the test server needs its share.
     maxWorkers: 2,
     // A page in a browser that shares two cores takes its time.

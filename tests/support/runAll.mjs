@@ -18,14 +18,6 @@ const FAILURES_NAMED = 20;
 const args = process.argv.slice(2);
 const isWithoutTests = args.includes('--without-tests');
 const testFilters = args.filter((arg) => !arg.startsWith('--'));
-// Everything on both engines and in a browser outgrew a quarter of an hour on two cores. `npm test`
-// runs all of it on SQLite and the steps of the schema on PostgreSQL too; `npm run test:whole` the rest.
-const lessThanTheWhole = args.includes('--whole')
-  ? []
-  : [
-      ...['--no-isolate', '--exclude', 'tests/browser/**'],
-      ...['-t', '^(?!.*(on|in) postgres)|^migrations on postgres'],
-    ];
 
 /** @type {Outcome[]} */
 const outcomes = [];
@@ -77,12 +69,7 @@ async function runTests() {
   const stage = {
     name: 'tests',
     args: [
-      ...[
-        join(thisProject.packages, 'vitest', 'vitest.mjs'),
-        'run',
-        ...testFilters,
-        ...lessThanTheWhole,
-      ],
+      ...[join(thisProject.packages, 'vitest', 'vitest.mjs'), 'run', ...testFilters],
       ...['--reporter=default', '--reporter=json', `--outputFile.json=${reportFile}`],
     ],
     mend: '`npx vitest run <file>` runs one file alone',
