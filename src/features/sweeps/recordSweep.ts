@@ -1,6 +1,6 @@
-import { contentDigest } from '../../api/kit/contentDigest.js';
 import { itemTypes, optionalRecordId, recordId } from '../../api/kit/globalId.js';
 import { pastInstant } from '../../api/kit/pastInstant.js';
+import { sentBefore } from '../../api/kit/sentBefore.js';
 import { Checklist } from '../../db/checklist.js';
 import { insertRow, insertRows } from '../../db/insertRow.js';
 import { oneAtATime } from '../../db/oneAtATime.js';
@@ -19,19 +19,9 @@ const mostRows = 200;
 
 /** Keeps what can be kept of a sweep, row by row; all rows refused: the sweep is refused. */
 export async function recordSweep(work: UnitOfWork, input: RecordSweepInput): Promise<string> {
+  const { known, key, digest } = await sentBefore(work, SweepEntity, input);
+  if (known) return known.id;
   const check = new Checklist(work);
-  const key = check.words(input.key, ['key'], 100);
-  check.done();
-  await oneAtATime(work, `sweep ${key}`);
-  const digest = contentDigest({ ...input, key: null });
-  const known = await work.manager.findOneBy(SweepEntity, { key });
-  if (known?.digest === digest) return known.id;
-  if (known) {
-    throw Refusal.conflict(
-      `Another sweep was sent under the key “${key}” at ${known.recordedAt}. Send this one under a key of its own.`,
-      ['key'],
-    );
-  }
   await oneAtATime(work, fittingsGuard);
   const itemId = recordId(itemTypes, input.itemId, ['itemId']);
   const fitOut = await itemFitOut(work, itemId);

@@ -1,8 +1,7 @@
-import { contentDigest } from '../../api/kit/contentDigest.js';
 import { globalId, optionalRecordId } from '../../api/kit/globalId.js';
+import { sentBefore } from '../../api/kit/sentBefore.js';
 import { Checklist } from '../../db/checklist.js';
 import { insertRow } from '../../db/insertRow.js';
-import { oneAtATime } from '../../db/oneAtATime.js';
 import { Refusal } from '../../db/refusal.js';
 import { shortText } from '../../db/shortText.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
@@ -20,19 +19,9 @@ import { WantEntity } from './want.entity.js';
 
 /** A purchase on the spot: an acquisition, spares on the shelf, put aside for the task that waits. */
 export async function recordFind(work: UnitOfWork, input: RecordFindInput): Promise<string> {
+  const { known, key, digest } = await sentBefore(work, FindEntity, input);
+  if (known) return known.id;
   const check = new Checklist(work);
-  const key = check.words(input.key, ['key'], 100);
-  check.done();
-  await oneAtATime(work, `find ${key}`);
-  const digest = contentDigest({ ...input, key: null });
-  const known = await work.manager.findOneBy(FindEntity, { key });
-  if (known?.digest === digest) return known.id;
-  if (known) {
-    throw Refusal.conflict(
-      `Another purchase was sent under the key “${key}” at ${known.recordedAt}. Send this one under a key of its own.`,
-      ['key'],
-    );
-  }
   const wantId = optionalRecordId('Want', input.wantId ?? null, ['wantId']);
   const want = wantId === null ? null : await work.manager.findOneBy(WantEntity, { id: wantId });
   if (wantId !== null && want === null) throw Refusal.notFound('want', ['wantId']);
