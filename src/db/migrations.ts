@@ -27,6 +27,7 @@ import { Treatments1764200000540 } from '../../migrations/1764200000540-treatmen
 import { PhotographEvidence1764200001200 } from '../../migrations/1764200001200-photograph-evidence.js';
 import { MaintenanceWithdrawn1764200001201 } from '../../migrations/1764200001201-maintenance-withdrawn.js';
 import { BringUp1764200000900 } from '../../migrations/1764200000900-bring-up.js';
+import { BringUpCorrections1764200001400 } from '../../migrations/1764200001400-bring-up-corrections.js';
 import { OwnTubeBase1764200000541 } from '../../migrations/1764200000541-own-tube-base.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
@@ -61,4 +62,5 @@ export const migrations = [
   MaintenanceWithdrawn1764200001201,
   BringUp1764200000900,
   OwnTubeBase1764200000541,
+  BringUpCorrections1764200001400,
 ];

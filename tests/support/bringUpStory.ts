@@ -3,6 +3,7 @@ import type { TestApi } from './testApi.js';
 export const bringUpFields = `id version status reason endedAt power { answer reasons }
   procedure { key steps { key } } finalCheck { procedure isPassed validDays }
   steps { plan { key } outcome verdicts { quantity word } readings { quantity value unit }
+    earlierVersions { outcome reason wasNeverDone readings { quantity value unit } }
     finding { id version note severity status hazards { id version kind } } }`;
 
 /** What passes each step of the procedure for a receiver. */
@@ -42,6 +43,7 @@ function read(quantity: string, value: string, unit: string) {
 const inputTypes: Record<string, string> = {
   startBringUp: 'StartBringUpInput',
   recordBringUpStep: 'RecordBringUpStepInput',
+  correctBringUpStep: 'CorrectBringUpStepInput',
   abandonBringUp: 'AbandonBringUpInput',
   resumeBringUp: 'ResumeBringUpInput',
 };

@@ -78,6 +78,56 @@ export class RecordBringUpStepInput {
   note?: string | null;
 }
 
+@InputType({
+  description: 'A step that was written down by mistake, as it really was. What it said is kept.',
+})
+export class CorrectBringUpStepInput {
+  @Field(() => ID, { description: 'The bring-up.' })
+  bringUpId!: string;
+
+  @Field(() => Int, { description: 'The version of the bring-up that you saw.' })
+  version!: number;
+
+  @Field(() => String, { description: 'Key of the step; of several times the latest.' })
+  stepKey!: string;
+
+  @Field(() => String, { description: 'What was wrong: "0.3 read as 3.0".' })
+  reason!: string;
+
+  @Field(() => Boolean, {
+    defaultValue: false,
+    description: 'True: it was never done. Then nothing else is said of it.',
+  })
+  wasNeverDone!: boolean;
+
+  @Field(() => [Boolean], {
+    defaultValue: [],
+    description: 'Whether each statement of the step held, in its order.',
+  })
+  holds!: boolean[];
+
+  @Field(() => [StepReadingInput], {
+    defaultValue: [],
+    description: 'All its readings, as they really were.',
+  })
+  readings!: StepReadingInput[];
+
+  @Field(() => GraphQLDateTimeISO, { nullable: true, description: 'When; as before if left out.' })
+  doneAt?: Date | null;
+
+  @Field(() => ID, {
+    nullable: true,
+    description: 'The party who did it; as before if left out, nobody if null.',
+  })
+  doneById?: string | null;
+
+  @Field(() => String, {
+    nullable: true,
+    description: 'Remarks; as before if left out, none if null.',
+  })
+  note?: string | null;
+}
+
 @InputType({ description: 'A bring-up that is given up for now.' })
 export class AbandonBringUpInput {
   @Field(() => ID, { description: 'The bring-up.' })

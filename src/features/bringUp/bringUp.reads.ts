@@ -43,7 +43,7 @@ const steps: Relation = async ({ database }, parents) => {
   return { values, children: values.flat(), childType: 'BringUpStep' };
 };
 
-function shownStep(runId: string, { step, outcome, latest, readings }: StepOfRun): Row {
+function shownStep(runId: string, { step, outcome, latest, readings, earlier }: StepOfRun): Row {
   return {
     id: `${runId} ${step.key}`,
     plan: step,
@@ -59,6 +59,7 @@ function shownStep(runId: string, { step, outcome, latest, readings }: StepOfRun
     doneById: latest?.doneById ?? null,
     findingId: latest?.findingId ?? null,
     note: latest?.note ?? null,
+    earlierVersions: earlier,
   };
 }
 

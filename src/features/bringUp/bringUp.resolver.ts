@@ -11,11 +11,13 @@ import { Party } from '../parties/party.type.js';
 import { abandonBringUp } from './abandonBringUp.js';
 import {
   AbandonBringUpInput,
+  CorrectBringUpStepInput,
   RecordBringUpStepInput,
   ResumeBringUpInput,
   StartBringUpInput,
 } from './bringUp.inputs.js';
 import { BringUp, BringUpConnection, BringUpStep, PowerStanding } from './bringUp.type.js';
+import { correctBringUpStep } from './correctBringUpStep.js';
 import { BringUpProcedure } from './procedure.type.js';
 import { procedures } from './procedures.js';
 import { recordBringUpStep } from './recordBringUpStep.js';
@@ -27,6 +29,7 @@ const payload = (mutation: string) =>
   payloadOf(mutation, 'bringUp', () => BringUp, 'The bring-up as it is now.');
 const StartBringUpPayload = payload('startBringUp');
 const RecordBringUpStepPayload = payload('recordBringUpStep');
+const CorrectBringUpStepPayload = payload('correctBringUpStep');
 const AbandonBringUpPayload = payload('abandonBringUp');
 const ResumeBringUpPayload = payload('resumeBringUp');
 
@@ -90,6 +93,19 @@ export class BringUpResolver {
     @Info() info: GraphQLResolveInfo,
   ) {
     return carryOut(context, info, asBringUp, (work) => recordBringUpStep(work, input));
+  }
+
+  @Mutation(() => CorrectBringUpStepPayload, {
+    description:
+      'Puts right a step that was written down by mistake; what it said is kept. How it came out is computed anew. A finding that a gate opened stays until somebody settles it.',
+  })
+  correctBringUpStep(
+    @Arg('input', () => CorrectBringUpStepInput, { description: 'As it really was.' })
+    input: CorrectBringUpStepInput,
+    @Ctx() context: ApiContext,
+    @Info() info: GraphQLResolveInfo,
+  ) {
+    return carryOut(context, info, asBringUp, (work) => correctBringUpStep(work, input));
   }
 
   @Mutation(() => AbandonBringUpPayload, { description: 'Gives a bring-up up for now.' })

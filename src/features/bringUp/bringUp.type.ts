@@ -6,13 +6,8 @@ import { Node } from '../../api/kit/node.type.js';
 import { VerdictWord, HeldLimit } from '../readings/verdict.type.js';
 import { BringUpStatus } from './bringUpStatus.js';
 import { BringUpProcedure, BringUpStepPlan } from './procedure.type.js';
-
-export const StepOutcome = describedEnum('StepOutcome', 'How a step of a bring-up came out.', {
-  NOT_DONE: 'Nothing is recorded of it.',
-  PASSED: 'Every statement holds, and no reading breaks a limit.',
-  FAILED: 'A statement does not hold, or a reading breaks a limit.',
-});
-export type StepOutcome = keyof typeof StepOutcome;
+import { StepOutcome } from './stepOutcome.js';
+import { BringUpStepVersion } from './stepVersion.type.js';
 
 export const PowerAnswer = describedEnum(
   'PowerAnswer',
@@ -68,6 +63,11 @@ export class BringUpStep {
 
   @Field(() => String, { nullable: true, description: 'Remarks; null if none.' })
   note!: string | null;
+
+  @Field(() => [BringUpStepVersion], {
+    description: 'What was written down by mistake and put right since, oldest first.',
+  })
+  earlierVersions!: BringUpStepVersion[];
 }
 
 @ObjectType({

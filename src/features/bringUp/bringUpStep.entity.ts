@@ -7,6 +7,7 @@ import {
   WordColumn,
 } from '../../db/columns.js';
 import { KeptRow } from '../../db/keptRow.js';
+import type { StepVersion } from './stepVersion.js';
 
 /** One step of a bring-up as it was done; of several times the latest counts. */
 @Entity({ name: 'bring_up_step' })
@@ -44,4 +45,12 @@ export class BringUpStepEntity extends KeptRow {
 
   @TextColumn({ nullable: true })
   note!: string | null;
+
+  /** What it said before it was put right, oldest first; null if it never was. */
+  @JsonColumn({ nullable: true })
+  earlierVersions!: StepVersion[] | null;
+
+  /** When it was taken back: it was never done. Null while it counts. */
+  @InstantColumn({ nullable: true })
+  withdrawnAt!: string | null;
 }

@@ -6,6 +6,9 @@ import type { ProcedureStep } from './procedureShape.js';
 
 const mostReadings = 100;
 
+/** A reading of a step with what the step asks of it. */
+export type CheckedReading = ReturnType<typeof checkStep>[number];
+
 /**
  * What is recorded of a step must answer all that it asks, and nothing else.
  * @returns the readings, each with what the step asks of it

@@ -7,6 +7,21 @@ import type { UnitOfWork } from '../../db/unitOfWork.js';
 export const oneRunAtATime = (work: UnitOfWork, itemId: string): Promise<void> =>
   oneAtATime(work, `bring-up of ${itemId}`);
 
+/** Another run on an item that is under way or stopped. @param ownId the run that does not count */
+export async function otherRunOn(
+  work: UnitOfWork,
+  itemId: string,
+  ownId: string | null,
+): Promise<{ id: string; startedAt: string; status: string } | undefined> {
+  const others = await queryInWork<{ id: string; startedAt: string; status: string }>(
+    work,
+    `SELECT id AS "id", started_at AS "startedAt", status AS "status" FROM bring_up
+     WHERE item_id = ? AND status IN ('UNDER_WAY', 'STOPPED') ORDER BY started_at`,
+    [itemId],
+  );
+  return others.find(({ id }) => id !== ownId);
+}
+
 /**
  * An item is brought up by one procedure at a time.
  * @param ownId the run that may go on
@@ -17,13 +32,7 @@ export async function refuseOtherRun(
   itemId: string,
   ownId: string | null,
 ): Promise<void> {
-  const others = await queryInWork<{ id: string; startedAt: string; status: string }>(
-    work,
-    `SELECT id AS "id", started_at AS "startedAt", status AS "status" FROM bring_up
-     WHERE item_id = ? AND status IN ('UNDER_WAY', 'STOPPED') ORDER BY started_at`,
-    [itemId],
-  );
-  const other = others.find(({ id }) => id !== ownId);
+  const other = await otherRunOn(work, itemId, ownId);
   if (!other) return;
   throw Refusal.conflict(
     `A bring-up of this item, begun at ${other.startedAt}, is ${other.status === 'STOPPED' ? 'stopped at a gate' : 'under way'}. Finish it or abandon it first.`,

@@ -1,21 +1,21 @@
 import { checkedRecordId } from '../../api/kit/checkedRecordId.js';
-import { globalId, recordId } from '../../api/kit/globalId.js';
-import { pastInstant } from '../../api/kit/pastInstant.js';
+import { recordId } from '../../api/kit/globalId.js';
+import { sentBefore } from '../../api/kit/sentBefore.js';
 import { Checklist } from '../../db/checklist.js';
 import { insertRow } from '../../db/insertRow.js';
 import { Refusal } from '../../db/refusal.js';
 import { rowSourceInWork } from '../../db/rowSource.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
-import { recordReadings } from '../readings/recordReadings.js';
 import type { RecordBringUpStepInput } from './bringUp.inputs.js';
 import { BringUpEntity } from './bringUp.entity.js';
 import { BringUpStepEntity } from './bringUpStep.entity.js';
 import { checkStep } from './checkStep.js';
+import { keepReadings } from './keepReadings.js';
 import { oneRunAtATime } from './oneRunAtATime.js';
 import { readStepsOfRuns } from './recordedSteps.reads.js';
 import { refuseStep } from './refuseStep.js';
-import { sentBefore } from './sentBefore.js';
 import { settleRun } from './settleRun.js';
+import { stepDoneAt } from './stepDoneAt.js';
 
 /**
  * Keeps a step with its readings, and lets follow what must: a failed gate stops the run and opens
@@ -38,28 +38,13 @@ export async function recordBringUpStep(
 
   const check = new Checklist(work);
   const readings = checkStep(check, step, input);
-  const doneAt = pastInstant(check, work, input.doneAt, ['doneAt']);
-  check.that(
-    doneAt >= run.startedAt,
-    `The bring-up began at ${run.startedAt}; a step of it was not done before that.`,
-    ['doneAt'],
-  );
+  const doneAt = stepDoneAt(check, work, run, input.doneAt);
   const doneById = checkedRecordId(check, 'Party', input.doneById, ['doneById']);
   await check.exists('party', doneById, ['doneById']);
   const note = check.text(input.note, ['note']);
   check.done();
 
-  // The id of an item names it whichever kind stands before it.
-  const itemId = globalId('Rig', run.itemId);
-  const takenById = doneById === null ? null : globalId('Party', doneById);
-  const method = `${run.procedure.title}: ${step.title}`.slice(0, 200);
-  const takenAt = new Date(doneAt);
-  const readingIds =
-    readings.length === 0
-      ? []
-      : await recordReadings(work, {
-          readings: readings.map((one) => ({ ...one, itemId, takenById, takenAt, method })),
-        });
+  const readingIds = await keepReadings(work, run, step, { readings, doneAt, doneById });
   const kept = { key, digest, bringUpId: id, stepKey: step.key, holds: input.holds, readingIds };
   const row = await insertRow(work, BringUpStepEntity, {
     ...kept,
@@ -67,6 +52,8 @@ export async function recordBringUpStep(
     doneById,
     findingId: null,
     note,
+    earlierVersions: null,
+    withdrawnAt: null,
   });
   await settleRun(work, run, row);
   return id;

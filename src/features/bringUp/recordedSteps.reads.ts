@@ -5,6 +5,7 @@ import { stepOutcome, type StepOutcome } from '../../domain/bringUp/stepOutcome.
 import { judgeReading, type JudgeableReading, type Judgement } from '../readings/judgeReading.js';
 import { readLimitsOfSubjects, type KeptLimit } from '../readings/limitsOfSubjects.reads.js';
 import type { Procedure, ProcedureStep } from './procedureShape.js';
+import type { StepVersion } from './stepVersion.js';
 
 export interface RunOfProcedure {
   id: string;
@@ -24,6 +25,8 @@ export interface StepOfRun {
   outcome: StepOutcome;
   latest: RecordedStepRow | null;
   readings: JudgedStepReading[];
+  /** What was put right or taken back, oldest first. */
+  earlier: StepVersion[];
 }
 
 export interface RecordedStepRow {
@@ -36,6 +39,9 @@ export interface RecordedStepRow {
   doneById: string | null;
   findingId: string | null;
   note: string | null;
+  earlierVersions: StepVersion[];
+  /** Taken back: kept, and counted no more. */
+  isWithdrawn: boolean;
 }
 
 /** The steps of some runs as they stand, judged by the procedure's limits and the model's. */
@@ -47,7 +53,12 @@ export async function readStepsOfRuns(
     source,
     runs.map(({ id }) => id),
   );
-  const latest = new Map(recorded.map((row) => [`${row.bringUpId} ${row.stepKey}`, row]));
+  const ofStep = groupedBy(recorded, (row) => `${row.bringUpId} ${row.stepKey}`);
+  const latest = new Map(
+    recorded
+      .filter(({ isWithdrawn }) => !isWithdrawn)
+      .map((row) => [`${row.bringUpId} ${row.stepKey}`, row]),
+  );
   const readings = await readReadings(
     source,
     [...latest.values()].flatMap(({ readingIds }) => readingIds),
@@ -69,7 +80,10 @@ export async function readStepsOfRuns(
         }));
         const words = judged.map(({ judgement }) => judgement.word);
         const outcome = stepOutcome(row && { holds: row.holds, words });
-        return { step, outcome, latest: row, readings: judged };
+        const earlier = (ofStep.get(`${id} ${step.key}`) ?? [])
+          .flatMap(({ earlierVersions }) => earlierVersions)
+          .sort((left, right) => (left.replacedAt < right.replacedAt ? -1 : 1));
+        return { step, outcome, latest: row, readings: judged, earlier };
       }),
     ]),
   );
@@ -98,7 +112,8 @@ async function readRecorded(
   const found = await rows<Record<keyof RecordedStepRow, string | null>>(
     `SELECT id AS "id", bring_up_id AS "bringUpId", step_key AS "stepKey", holds AS "holds",
        reading_ids AS "readingIds", done_at AS "doneAt", done_by_id AS "doneById",
-       finding_id AS "findingId", note AS "note"
+       finding_id AS "findingId", note AS "note", earlier_versions AS "earlierVersions",
+       withdrawn_at AS "isWithdrawn"
      FROM bring_up_step WHERE ${dialect.isAnyOf('bring_up_id')} ORDER BY recorded_at, id`,
     [listParameter(bringUpIds)],
   );
@@ -106,6 +121,8 @@ async function readRecorded(
     ...(row as unknown as RecordedStepRow),
     holds: JSON.parse(String(row.holds)) as boolean[],
     readingIds: JSON.parse(String(row.readingIds)) as string[],
+    earlierVersions: JSON.parse(row.earlierVersions ?? '[]') as StepVersion[],
+    isWithdrawn: row.isWithdrawn !== null,
   }));
 }
 

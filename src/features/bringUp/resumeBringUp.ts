@@ -5,6 +5,7 @@ import { Refusal } from '../../db/refusal.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { BringUpEntity } from './bringUp.entity.js';
 import type { ResumeBringUpInput } from './bringUp.inputs.js';
+import { closeWhenPassed } from './closeAsPassed.js';
 import { oneRunAtATime, refuseOtherRun } from './oneRunAtATime.js';
 
 /** Goes on where it ended. A gate that failed has to be done again; its finding is settled first. */
@@ -29,10 +30,11 @@ export async function resumeBringUp(work: UnitOfWork, input: ResumeBringUpInput)
     throw Refusal.conflict(`Settle the finding that it opened first: ${open.note}`, ['id']);
   }
   await refuseOtherRun(work, run.itemId, id);
-  await changeRow(work, BringUpEntity, id, input.version, {
+  const resumed = await changeRow(work, BringUpEntity, id, input.version, {
     status: 'UNDER_WAY',
     reason: null,
     endedAt: null,
   });
+  await closeWhenPassed(work, resumed);
   return id;
 }

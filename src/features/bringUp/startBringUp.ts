@@ -1,6 +1,7 @@
 import { checkedRecordId } from '../../api/kit/checkedRecordId.js';
 import { itemTypes, recordId } from '../../api/kit/globalId.js';
 import { pastInstant } from '../../api/kit/pastInstant.js';
+import { sentBefore } from '../../api/kit/sentBefore.js';
 import { Checklist } from '../../db/checklist.js';
 import { insertRow } from '../../db/insertRow.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
@@ -9,7 +10,6 @@ import { BringUpEntity } from './bringUp.entity.js';
 import type { StartBringUpInput } from './bringUp.inputs.js';
 import { oneRunAtATime, refuseOtherRun } from './oneRunAtATime.js';
 import { procedures } from './procedures.js';
-import { sentBefore } from './sentBefore.js';
 
 /** Begins whatever hazard stands: the steps without power are how hazards are found and cleared. */
 export async function startBringUp(work: UnitOfWork, input: StartBringUpInput): Promise<string> {

@@ -1,4 +1,5 @@
 import { optionalRecordId, recordId } from '../../api/kit/globalId.js';
+import { isGiven } from '../../api/kit/isGiven.js';
 import { changeRow } from '../../db/changeRow.js';
 import { Checklist } from '../../db/checklist.js';
 import { Refusal } from '../../db/refusal.js';
@@ -8,12 +9,15 @@ import { checkReading } from './checkReading.js';
 import { readLimitsOfSubjects } from './limitsOfSubjects.reads.js';
 import { ReadingEntity } from './reading.entity.js';
 import type { ChangeReadingInput } from './reading.inputs.js';
+import { refuseReadingOfStep } from './refuseReadingOfStep.js';
 
 /** Corrects a reading that was written down wrongly; the history keeps what it said before. */
 export async function changeReading(work: UnitOfWork, input: ChangeReadingInput): Promise<string> {
   const id = recordId('Reading', input.id);
   const before = await work.manager.findOneBy(ReadingEntity, { id });
   if (!before) throw Refusal.notFound('reading');
+  const { quantity, value, unit, tier, takenAt, instrument, method, note } = input;
+  if (isGiven(quantity) || isGiven(value) || isGiven(unit)) await refuseReadingOfStep(work, id);
   const { componentId, itemId } = before;
   const check = new Checklist(work);
   const takenById = optionalRecordId('Party', input.takenById, ['takenById']);
@@ -23,7 +27,6 @@ export async function changeReading(work: UnitOfWork, input: ChangeReadingInput)
     componentId === null ? [] : [componentId],
     itemId === null ? [] : [itemId],
   );
-  const { quantity, value, unit, tier, takenAt, instrument, method, note } = input;
   const corrected = checkReading(
     work,
     check,
