@@ -6,7 +6,8 @@ import { askedBelow, type AskedByType } from './lookAhead.js';
 import type { Row } from './typeReads.js';
 
 const loadedKey = Symbol('loaded relations');
-type WithLoaded = Row & { [loadedKey]?: Map<string, unknown> };
+/** Keys and answers in turn: a row has a few of them, and a map for each row would cost more. */
+type WithLoaded = Row & { [loadedKey]?: unknown[] };
 
 /** A field that may have to be read: under which key it is shown, and what is asked below it. */
 interface Step {
@@ -59,13 +60,11 @@ const namesKept = keptFor<AskedByType, ReadonlySet<string>>();
 
 /** The answer that `loadRelations` left for this field; for use in field resolvers only. */
 export function loadedField(row: object, info: GraphQLResolveInfo): unknown {
-  const loaded = (row as WithLoaded)[loadedKey];
-  const key = String(info.path.key);
-  const value = loaded?.get(key);
-  if (value === undefined && !loaded?.has(key)) {
-    throw new Error(`${info.parentType.name}.${info.fieldName} was not looked ahead for`);
-  }
-  return value;
+  const loaded = (row as WithLoaded)[loadedKey] ?? [];
+  const { key } = info.path;
+  // From the end: a row that was read again has its latest answer there.
+  for (let at = loaded.length - 2; at >= 0; at -= 2) if (loaded[at] === key) return loaded[at + 1];
+  throw new Error(`${info.parentType.name}.${info.fieldName} was not looked ahead for`);
 }
 
 async function descend(
@@ -85,7 +84,7 @@ async function descend(
       waiting.push(
         relation(context, group, step.args, step.names, step.ofRows).then((loaded) => {
           group.forEach((row, index) => {
-            (row[loadedKey] ??= new Map()).set(step.key, loaded.values[index]);
+            (row[loadedKey] ??= []).push(step.key, loaded.values[index]);
           });
           if (loaded.childType === null || loaded.children.length === 0) return undefined;
           return descend(context, schema, loaded.childType, loaded.children, step.below);

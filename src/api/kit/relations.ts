@@ -1,4 +1,4 @@
-import { listParameter } from '../../db/dialect.js';
+import { listParameter, type Dialect } from '../../db/dialect.js';
 import { columnsFor, type Columns } from './spareColumns.js';
 import type { Loaded, Relation, Row } from './typeReads.js';
 
@@ -38,16 +38,34 @@ export const list =
     const { dialect } = context.database.reader;
     const { table, columns, parentColumn, orderBy, where } = options;
     const children = await context.database.reader.rows<Row>(
-      `SELECT ${columnsFor(columns, askedOfRows)}, ${table}.${parentColumn} AS "parentId" FROM ${table}
-       WHERE ${dialect.isAnyOf(`${table}.${parentColumn}`)}${where ? ` AND ${where}` : ''}
-       ORDER BY ${orderBy}`,
-      [listParameter(parents.map((parent) => parent.id))],
+      `SELECT ${columnsFor(columns, askedOfRows)}${withParent(parents, `${table}.${parentColumn}`)}
+       FROM ${table} WHERE ${ofParents(dialect, parents, `${table}.${parentColumn}`)}${
+         where ? ` AND ${where}` : ''
+       } ORDER BY ${orderBy}`,
+      [parentsParameter(parents)],
     );
     return { values: grouped(parents, children), children, childType: typeName };
   };
 
-/** The children of each parent, in the order in which they were read. */
+/** What `grouped` needs in a select list: nothing, where all rows are of one parent. */
+export const withParent = (parents: readonly Row[], column: string): string =>
+  parents.length === 1 ? '' : `, ${column} AS "parentId"`;
+
+/** The condition that rows are of these parents; bound as ONE parameter, `parentsParameter`. */
+export const ofParents = (dialect: Dialect, parents: readonly Row[], column: string): string =>
+  parents.length === 1 ? `${column} = ?` : dialect.isAnyOf(column);
+
+export const parentsParameter = (parents: readonly Row[]): string => {
+  const [first] = parents;
+  return first && parents.length === 1 ? first.id : listParameter(parents.map(({ id }) => id));
+};
+
+/**
+ * The children of each parent, in the order in which they were read.
+ * @param children of these parents alone
+ */
 export function grouped(parents: readonly Row[], children: readonly Row[]): Row[][] {
+  if (parents.length === 1) return [[...children]];
   const lists = new Map<unknown, Row[]>(parents.map((parent) => [parent.id, []]));
   for (const child of children) lists.get(child['parentId'])?.push(child);
   return parents.map((parent) => lists.get(parent.id) ?? []);

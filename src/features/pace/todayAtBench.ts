@@ -1,14 +1,12 @@
 import { DateTime } from 'luxon';
 import type { RowSource } from '../../db/rowSource.js';
+import { zoneOfBench } from './zoneOfBench.js';
 
 /** The collection's zone, and the local date in it. */
 export async function todayAtBench(
-  { rows }: RowSource,
+  source: RowSource,
   nowMs: number,
 ): Promise<{ zone: string; today: string }> {
-  const [collection] = await rows<{ zone: string }>(
-    'SELECT zone AS "zone" FROM collection LIMIT 1',
-  );
-  const zone = collection?.zone ?? 'UTC';
+  const zone = await zoneOfBench(source);
   return { zone, today: DateTime.fromMillis(nowMs, { zone }).toISODate() as string };
 }

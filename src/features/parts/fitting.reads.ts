@@ -75,7 +75,7 @@ const components: Relation = (context, parents, args, ...rest) => {
   const asOf = new Date(given instanceof Date ? given : context.nowMs).toISOString();
   const pages = childPages('Fitting', {
     table: 'fitting',
-    columns: (asked) => `${columns(asked)}, ${designatorKey} AS "designatorKey"`,
+    columns,
     parentColumn: 'item_id',
     sortColumn: 'designator',
     sortExpression: designatorKey,

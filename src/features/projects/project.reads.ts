@@ -1,7 +1,7 @@
 import { list, one } from '../../api/kit/relations.js';
 import { spareColumns } from '../../api/kit/spareColumns.js';
 import { tableReads } from '../../api/kit/tableReads.js';
-import type { Relation } from '../../api/kit/typeReads.js';
+import type { Relation, Row } from '../../api/kit/typeReads.js';
 import { baselineRelationsOfProject } from '../baselines/baseline.reads.js';
 import { earnedValueRelationsOfProject } from '../earnedValue/earnedValue.reads.js';
 import { costToComeRelationsOfProject } from '../costToCome/costToCome.reads.js';
@@ -9,7 +9,7 @@ import { goingOnRelationsOfProject } from '../goingOn/goingOn.reads.js';
 import { forecastRelationsOfProject } from '../forecast/projectForecast.reads.js';
 import { planRelationsOfProject } from '../forecast/projectPlan.reads.js';
 import { fittedSpareRelationsOfProject } from '../stock/fittedSpares.reads.js';
-import { standingRelationsOfProject } from '../standing/standingRelations.js';
+import { standByItem, standingRelationsOfProject } from '../standing/standingRelations.js';
 import { taskRelationsOfProject } from '../tasks/task.reads.js';
 
 const names = [
@@ -51,12 +51,20 @@ export const projectReads = tableReads('Project', 'project', columns, {
   ...earnedValueRelationsOfProject,
 });
 
-/** What projects add to an item. */
-export const projectRelationsOfItem: Record<string, Relation> = {
-  projects: list('Project', {
-    table: 'project',
-    columns,
-    parentColumn: 'item_id',
-    orderBy: 'project.recorded_at, project.id',
-  }),
+const ofItem = list('Project', {
+  table: 'project',
+  columns,
+  parentColumn: 'item_id',
+  orderBy: 'project.recorded_at, project.id',
+});
+
+const projects: Relation = async (context, items, ...rest) => {
+  const { values, ...children } = await ofItem(context, items, ...rest);
+  items.forEach((item, index) => {
+    standByItem(values[index] as Row[], item);
+  });
+  return { values, ...children };
 };
+
+/** What projects add to an item. */
+export const projectRelationsOfItem: Record<string, Relation> = { projects };

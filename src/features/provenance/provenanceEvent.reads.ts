@@ -36,7 +36,7 @@ const sortExpression =
 
 const byDate = {
   table: 'provenance_event',
-  columns: `${columns}, ${sortExpression} AS "sortKey"`,
+  columns,
   parentColumn: 'item_id',
   sortColumn: 'earliest_on',
   sortExpression,

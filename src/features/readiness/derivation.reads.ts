@@ -4,7 +4,7 @@ import type { Relation } from '../../api/kit/typeReads.js';
 import type { Condition, Evidence } from '../../domain/readiness/condition.js';
 import { mendingHours, type OpenTask } from '../../domain/readiness/mendingHours.js';
 import { readinessTree } from '../../domain/readiness/readinessTree.js';
-import { todayAtBench } from '../pace/todayAtBench.js';
+import { zoneOfBench } from '../pace/zoneOfBench.js';
 import { readReadinessAsOf } from '../standing/readinessAsOf.js';
 import { hundredths, shownBasis } from '../standing/standingFacts.js';
 import { readOpenTasks } from './openTasks.reads.js';
@@ -19,7 +19,7 @@ const derivation: Relation = async ({ database: { reader }, nowMs }, parents, ar
   );
   const near = [...facts.values()].flatMap(({ rig, accessories }) => [rig, ...accessories]);
   const tasks = await readOpenTasks(reader, [...new Set(near.map(({ itemId }) => itemId))]);
-  const { zone } = await todayAtBench(reader, atMs);
+  const zone = await zoneOfBench(reader);
   const values = parents.map(({ id }) => {
     const own = facts.get(id);
     return own ? shownDerivation(readinessTree(own, atMs, zone), tasks, atMs) : null;

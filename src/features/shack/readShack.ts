@@ -1,7 +1,7 @@
 import type { RowSource } from '../../db/rowSource.js';
 import type { ReadinessFacts } from '../../domain/readiness/readinessFacts.js';
 import { shackModel, type ShackModel } from '../../domain/shack/shackModel.js';
-import { todayAtBench } from '../pace/todayAtBench.js';
+import { zoneOfBench } from '../pace/zoneOfBench.js';
 import { readReadinessAsOf } from '../standing/readinessAsOf.js';
 
 /** Every rig of the collection with what serves it, as it stands or stood at an instant. */
@@ -17,6 +17,6 @@ export async function readShack(
     rigs.map(({ id }) => id),
     atMs,
   );
-  const { zone } = await todayAtBench(source, atMs);
+  const zone = await zoneOfBench(source);
   return { facts, model: shackModel([...facts.values()], atMs, zone), zone };
 }

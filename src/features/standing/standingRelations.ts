@@ -1,41 +1,53 @@
 import type { Relation, Row } from '../../api/kit/typeReads.js';
 import { listParameter } from '../../db/dialect.js';
+import type { RowSource } from '../../db/rowSource.js';
 import type { ApiContext } from '../../api/kit/apiContext.js';
 import { readinessAt } from '../../domain/readiness/readinessAt.js';
-import { todayAtBench } from '../pace/todayAtBench.js';
+import { zoneOfBench } from '../pace/zoneOfBench.js';
 import { shownBasis, type StandingFacts } from './standingFacts.js';
 
 /** The kept facts of items, read once for however many of their fields are asked for. */
 const known = new WeakMap<Row, Promise<StandingFacts | null>>();
+const itemOf = new WeakMap<Row, Row>();
+
+/** Projects stand by the facts of their item, which are then read for both together. */
+export function standByItem(projects: readonly Row[], item: Row): void {
+  for (const project of projects) itemOf.set(project, item);
+}
 
 async function factsOf(
-  context: ApiContext,
+  { database: { reader } }: ApiContext,
   rows: readonly Row[],
   itemIdOf: (row: Row) => string,
 ): Promise<(StandingFacts | null)[]> {
-  const fresh = rows.filter((row) => !known.has(row));
-  if (fresh.length > 0) {
-    const { reader } = context.database;
-    const kept = reader.rows<{ itemId: string; facts: string }>(
-      `SELECT item_id AS "itemId", facts AS "facts" FROM item_standing
-       WHERE ${reader.dialect.isAnyOf('item_id')}`,
-      [listParameter([...new Set(fresh.map(itemIdOf))])],
-    );
-    const byItem = kept.then((all) => new Map(all.map(({ itemId, facts }) => [itemId, facts])));
-    const parsed = new Map<string, StandingFacts>();
-    for (const row of fresh) {
-      const own = byItem.then((facts) => {
-        const id = itemIdOf(row);
-        const text = facts.get(id);
-        if (text === undefined) return null;
-        const again = parsed.get(id) ?? (JSON.parse(text) as StandingFacts);
-        parsed.set(id, again);
-        return again;
-      });
-      known.set(row, own);
+  const holders = rows.map((row) => itemOf.get(row) ?? row);
+  const unread = new Map<Row, string>();
+  holders.forEach((holder, index) => {
+    const row = rows[index];
+    if (row && !known.has(holder)) unread.set(holder, itemIdOf(row));
+  });
+  if (unread.size > 0) {
+    const facts = keptFacts(reader, [...new Set(unread.values())]);
+    for (const [holder, itemId] of unread) {
+      known.set(
+        holder,
+        facts.then((ofItems) => ofItems.get(itemId) ?? null),
+      );
     }
   }
-  return Promise.all(rows.map((row) => known.get(row) as Promise<StandingFacts | null>));
+  return Promise.all(holders.map((row) => known.get(row) as Promise<StandingFacts | null>));
+}
+
+async function keptFacts(
+  reader: RowSource,
+  itemIds: readonly string[],
+): Promise<Map<string, StandingFacts>> {
+  const kept = await reader.rows<{ itemId: string; facts: string }>(
+    `SELECT item_id AS "itemId", facts AS "facts" FROM item_standing
+     WHERE ${reader.dialect.isAnyOf('item_id')}`,
+    [listParameter(itemIds)],
+  );
+  return new Map(kept.map(({ itemId, facts }) => [itemId, JSON.parse(facts) as StandingFacts]));
 }
 
 /** A computed field of an item or of a project; null until its standing has been computed. */
@@ -62,7 +74,7 @@ export const standingRelationsOfItem: Record<string, Relation> = {
   completeness: computed(itself, (facts) => facts.completeness),
   cost: computed(itself, (facts) => facts.cost),
   readiness: async (context, parents, ...rest) => {
-    const { zone } = await todayAtBench(context.database.reader, context.nowMs);
+    const zone = await zoneOfBench(context.database.reader);
     const shown = computed(itself, (facts, _row, nowMs) => shownReadiness(facts, nowMs, zone));
     return shown(context, parents, ...rest);
   },
