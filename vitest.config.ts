@@ -22,6 +22,7 @@ export default defineConfig({
     // A page in a browser that shares two cores takes its time.
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    expect: { poll: { timeout: 15_000 } },
     // A test that leaves its clock or its environment changed does not reach the next one.
     restoreMocks: true,
     unstubEnvs: true,

@@ -27,7 +27,7 @@ const findsOfKnobs = async (): Promise<number> => {
   const { wantedList } = await demo.ask(
     '{ wantedList { wants { description standing { foundQuantity } } } }',
   );
-  return wantedList.wants.find(({ description }: any) => description.startsWith('Knob')).standing
+  return wantedList.wants.find(({ description }: any) => description?.startsWith('Knob')).standing
     .foundQuantity;
 };
 

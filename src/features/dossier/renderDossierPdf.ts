@@ -20,6 +20,9 @@ const fonts = join(
   dirname(createRequire(import.meta.url).resolve('dejavu-fonts-ttf/package.json')),
   'ttf',
 );
+// Named by their files: the library opens a font again at each use of a registered name.
+const plain = join(fonts, 'DejaVuSans.ttf');
+const strong = join(fonts, 'DejaVuSans-Bold.ttf');
 
 /** A dossier as tagged PDF with its fonts in it. Lengths are in points, 1/72 inch. */
 export async function renderDossierPdf(
@@ -34,7 +37,7 @@ export async function renderDossierPdf(
     lang: 'en',
     pdfVersion: '1.7',
     bufferPages: true,
-    font: join(fonts, 'DejaVuSans.ttf'),
+    font: plain,
     info: {
       Title: document.title,
       Producer: 'Reglow',
@@ -51,12 +54,10 @@ export async function renderDossierPdf(
     });
     pdf.on('error', reject);
   });
-  pdf.registerFont('plain', join(fonts, 'DejaVuSans.ttf'));
-  pdf.registerFont('strong', join(fonts, 'DejaVuSans-Bold.ttf'));
   const root = pdf.struct('Document');
   pdf.addStructure(root);
-  tagged(pdf, root, 'H1', () => pdf.font('strong').fontSize(17).text(document.title));
-  tagged(pdf, root, 'P', () => pdf.font('plain').fontSize(10).text(document.subtitle));
+  tagged(pdf, root, 'H1', () => pdf.font(strong).fontSize(17).text(document.title));
+  tagged(pdf, root, 'P', () => pdf.font(plain).fontSize(10).text(document.subtitle));
   for (const section of document.sections) writeSection(pdf, root, section);
   root.end();
   numberPages(pdf, document.title);
@@ -75,10 +76,10 @@ function writeSection(pdf: Pdf, root: Structure, section: DossierSection): void 
   if (pdf.y > pdf.page.height - margin - footerRoom - 80) pdf.addPage();
   pdf.x = margin;
   pdf.moveDown(1);
-  tagged(pdf, parent, 'H2', () => pdf.font('strong').fontSize(12.5).text(section.heading, margin));
-  pdf.font('plain').fontSize(9.5).moveDown(0.3);
+  tagged(pdf, parent, 'H2', () => pdf.font(strong).fontSize(12.5).text(section.heading, margin));
+  pdf.font(plain).fontSize(9.5).moveDown(0.3);
   for (const remark of section.remarks) {
-    tagged(pdf, parent, 'P', () => pdf.font('plain').fontSize(9.5).text(remark, margin));
+    tagged(pdf, parent, 'P', () => pdf.font(plain).fontSize(9.5).text(remark, margin));
   }
   pdf.moveDown(0.3);
   if (section.facts.length > 0) writeTable(pdf, parent, null, section.facts, [140, '*']);
@@ -118,14 +119,18 @@ function writeTable(
   const size = 8;
   const table = pdf.struct('Table');
   parent.add(table);
-  const head = (columns ?? []).map((text) => ({ text, type: 'TH' as const, font: strong(size) }));
+  const head = (columns ?? []).map((text) => ({
+    text,
+    type: 'TH' as const,
+    font: { src: strong, size },
+  }));
   const body = rows.map((row) =>
     row.map((text, index) => ({
       text,
-      ...(columns === null && index === 0 && { type: 'TH' as const, font: strong(size) }),
+      ...(columns === null && index === 0 && { type: 'TH' as const, font: { src: strong, size } }),
     })),
   );
-  pdf.font('plain').fontSize(size);
+  pdf.font(plain).fontSize(size);
   pdf.x = margin;
   pdf.table({
     structParent: table,
@@ -136,8 +141,6 @@ function writeTable(
   table.end();
   pdf.x = margin;
 }
-
-const strong = (size: number) => ({ src: join(fonts, 'DejaVuSans-Bold.ttf'), size });
 
 /** Two side by side, each with its caption below. */
 function writePictures(pdf: Pdf, parent: Structure, pictures: readonly DossierPicture[]): void {
@@ -160,7 +163,7 @@ function writePictures(pdf: Pdf, parent: Structure, pictures: readonly DossierPi
       );
       tagged(pdf, parent, 'Caption', () =>
         pdf
-          .font('plain')
+          .font(plain)
           .fontSize(8.5)
           .text(caption, x, top + height + 4, { width }),
       );
@@ -179,7 +182,7 @@ function numberPages(pdf: Pdf, title: string): void {
     const { margins, height, width } = pdf.page;
     margins.bottom = 0;
     pdf.markContent('Artifact', { type: 'Pagination' });
-    pdf.font('plain').fontSize(7.5);
+    pdf.font(plain).fontSize(7.5);
     const text = `${title} — page ${index + 1} of ${count}`;
     pdf.text(text, margin, height - margin, { width: width - 2 * margin, lineBreak: false });
     pdf.endMarkedContent();
