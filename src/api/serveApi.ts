@@ -18,6 +18,7 @@ import { serveDossiers } from './serveDossiers.js';
 import { serveDownloads } from './serveDownloads.js';
 import { serveSchedules } from './serveSchedules.js';
 import { serveSubscriptions } from './serveSubscriptions.js';
+import { serveWaysOut } from './waysOut/serveWaysOut.js';
 import type { ErrorLog } from './showError.js';
 
 export interface ServeOptions {
@@ -84,6 +85,7 @@ export async function serveApi(database: Database, options: ServeOptions): Promi
       context: () => Promise.resolve(contextNow()),
     }),
   );
+  app.use(serveWaysOut({ apollo, schema, contextNow }));
   app.get('/provenance/:file', downloadProvenance(database, options.clock));
   app.use(
     '/attachments',

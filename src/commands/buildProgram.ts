@@ -14,6 +14,7 @@ import { addReports } from './reports.js';
 import { addSchema } from './schema.js';
 import { addServe } from './serve.js';
 import { addSignHead } from './signHead.js';
+import { addToken } from './token.js';
 import { addVerify } from './verify.js';
 import type { Surroundings } from './surroundings.js';
 
@@ -49,5 +50,6 @@ export function buildProgram(around: Surroundings): Command {
   addRecompute(program, around);
   addSchema(program, around);
   addReports(program, around);
+  addToken(program, around);
   return program;
 }

@@ -29,6 +29,7 @@ import { MaintenanceWithdrawn1764200001201 } from '../../migrations/176420000120
 import { BringUp1764200000900 } from '../../migrations/1764200000900-bring-up.js';
 import { BringUpCorrections1764200001400 } from '../../migrations/1764200001400-bring-up-corrections.js';
 import { OwnTubeBase1764200000541 } from '../../migrations/1764200000541-own-tube-base.js';
+import { ReadTokens1764200001360 } from '../../migrations/1764200001360-read-tokens.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -63,4 +64,5 @@ export const migrations = [
   BringUp1764200000900,
   OwnTubeBase1764200000541,
   BringUpCorrections1764200001400,
+  ReadTokens1764200001360,
 ];

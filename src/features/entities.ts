@@ -50,6 +50,8 @@ import { OnAirUseEntity } from './use/onAirUse.entity.js';
 import { FinalCheckEntity } from './readiness/finalCheck.entity.js';
 import { LimitEntity } from './readings/limit.entity.js';
 import { ReadingEntity } from './readings/reading.entity.js';
+import { ReadTokenEntity } from './readTokens/readToken.entity.js';
+import { ReadTokenProofEntity } from './readTokens/readTokenProof.entity.js';
 import { ItemCostEntity } from './standing/itemCost.entity.js';
 import { ItemHoursEntity } from './standing/itemHours.entity.js';
 import { ItemStandingEntity } from './standing/itemStanding.entity.js';
@@ -181,3 +183,9 @@ export const computedEntities = [
   ItemCostEntity,
   ChangeEventEntity,
 ] as const;
+
+/**
+ * What opens this collection to other programs. It belongs to the place where the collection is
+ * served, not to the collection: no archive and no folder of CSV files holds it.
+ */
+export const accessEntities = [ReadTokenEntity, ReadTokenProofEntity] as const;

@@ -2,7 +2,7 @@ import { openDatabase } from '../db/openDatabase.js';
 import type { Database } from '../db/database.js';
 import { migrations } from '../db/migrations.js';
 import type { UnitOfWork } from '../db/unitOfWork.js';
-import { computedEntities, recordEntities } from './entities.js';
+import { accessEntities, computedEntities, recordEntities } from './entities.js';
 import { appendChangeEvent } from './feed/appendChangeEvent.js';
 import { appendHistory } from './history/appendHistory.js';
 import { chainWhenOpened } from './history/chainExisting.js';
@@ -13,7 +13,7 @@ import { refreshStandings } from './standing/refreshStandings.js';
 export async function openCollection(url: string): Promise<Database> {
   const database = await openDatabase({
     url,
-    entities: [...recordEntities, ...computedEntities],
+    entities: [...recordEntities, ...computedEntities, ...accessEntities],
     migrations,
     beforeCommit: followUp,
   });

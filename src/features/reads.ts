@@ -8,6 +8,7 @@ import { earnedValueReads } from './earnedValue/earnedValue.reads.js';
 import { forecastReads } from './forecast/projectForecast.reads.js';
 import { projectPlanReads } from './forecast/projectPlan.reads.js';
 import { workQueueReads } from './forecast/workQueue.reads.js';
+import { readTokenReads } from './readTokens/readToken.reads.js';
 import { readingReads } from './readings/reading.reads.js';
 import { finalCheckReads } from './readiness/finalCheck.reads.js';
 import { fittingReads } from './parts/fitting.reads.js';
@@ -196,6 +197,7 @@ const everyType: readonly TypeReads[] = [
   plannedCostReads,
   inquiryReads,
   spendingCeilingReads,
+  readTokenReads,
 ];
 
 /** Photographs and papers can be shown with any record. */

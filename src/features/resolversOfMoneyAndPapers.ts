@@ -1,3 +1,5 @@
+import { ReadTokenResolver } from './readTokens/readToken.resolver.js';
+import { WaysOutResolver } from './waysOut/waysOut.resolver.js';
 import { AcquisitionResolver, ExtraCostResolver } from './acquisitions/acquisition.resolver.js';
 import { AcquisitionOfItemResolver, LotLineResolver } from './acquisitions/lotLine.resolver.js';
 import {
@@ -147,4 +149,6 @@ export const resolversOfMoneyAndPapers = [
   BooksResolver,
   InsuranceResolver,
   InsuredItemResolver,
+  ReadTokenResolver,
+  WaysOutResolver,
 ] as const;

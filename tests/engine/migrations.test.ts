@@ -4,11 +4,11 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { migrations } from '../../src/db/migrations.js';
 import { openDatabase } from '../../src/db/openDatabase.js';
 import { SnakeNaming } from '../../src/db/snakeNaming.js';
-import { computedEntities, recordEntities } from '../../src/features/entities.js';
+import { accessEntities, computedEntities, recordEntities } from '../../src/features/entities.js';
 import { freshDatabase } from '../support/freshDatabase.js';
 
 type MigrationClass = (typeof migrations)[number];
-const entities = [...recordEntities, ...computedEntities];
+const entities = [...recordEntities, ...computedEntities, ...accessEntities];
 
 describe('the order of archives', () => {
   it('has each table once', () => {

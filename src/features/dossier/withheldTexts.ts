@@ -1,11 +1,8 @@
 import type { Reader } from '../../db/reader.js';
-import { withheldWord, type DossierWithholding } from './dossierDocument.js';
+import { namesOfParty, type NamedParty } from '../parties/namesOfParty.js';
+import type { DossierWithholding } from './dossierDocument.js';
 import type { DossierItem } from './dossierItem.js';
-
-/** Takes what is withheld out of what somebody wrote. */
-export type Hiding = (text: string) => string;
-
-const shortestName = 3;
+import { hidingOf, type Hiding } from './hidingOf.js';
 
 /**
  * Remarks are written freely and may name what is to be withheld: every name, place, serial number
@@ -20,25 +17,15 @@ export async function withheldTexts(
   if (withheld.has('PEOPLE')) words.push(...(await namesOfPeople(reader, item)));
   if (withheld.has('PLACES')) words.push(...(await namesOfPlaces(reader, item)));
   if (withheld.has('SERIAL_NUMBERS')) words.push(...(await numbersOnParts(reader, item)));
-  const patterns = [
-    ...(words.length > 0 ? [anyOf(words)] : []),
-    ...(withheld.has('PRICES') ? [amountsOfMoney] : []),
-  ];
-  return (text) => patterns.reduce((left, pattern) => left.replaceAll(pattern, withheldWord), text);
+  return hidingOf(words, { isMoneyHidden: withheld.has('PRICES') });
 }
 
 async function namesOfPeople(reader: Reader, { maker }: DossierItem): Promise<string[]> {
-  const parties = await reader.rows<{ kind: string; name: string; contact: string | null }>(
+  const parties = await reader.rows<NamedParty>(
     'SELECT kind AS "kind", name AS "name", contact AS "contact" FROM party',
   );
-  return parties.flatMap(({ kind, name, contact }) => {
-    // Who made it stands on its front.
-    if (name === maker) return [];
-    // A person is called by one of the names as well.
-    const parts =
-      kind === 'PERSON' ? name.split(/[\s,]+/).filter((part) => /^\p{Lu}/u.test(part)) : [];
-    return [name, ...parts, ...(contact === null ? [] : [contact])];
-  });
+  // Who made it stands on its front.
+  return parties.flatMap((party) => (party.name === maker ? [] : namesOfParty(party)));
 }
 
 async function namesOfPlaces(reader: Reader, { id }: DossierItem): Promise<string[]> {
@@ -67,22 +54,3 @@ async function numbersOnParts(reader: Reader, item: DossierItem): Promise<string
     ...rows.map(({ marking }) => marking),
   ];
 }
-
-/** Whole words only; the longest first, so that no half of one is left. */
-function anyOf(words: readonly string[]): RegExp {
-  const parts = [...new Set(words)]
-    .filter((word) => word.length >= shortestName)
-    .sort((one, other) => other.length - one.length || (one < other ? -1 : 1))
-    .map((word) => word.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&').replaceAll(/\s+/g, '\\s+'));
-  return parts.length === 0
-    ? /(?!)/g
-    : new RegExp(`(?<![\\p{L}\\p{N}])(?:${parts.join('|')})(?![\\p{L}\\p{N}])`, 'gu');
-}
-
-const amount = String.raw`\d[\d.,']*`;
-const unit = String.raw`(?:[$£€¥]|\b(?:${Intl.supportedValuesOf('currency').join('|')})\b)`;
-const wordUnit = String.raw`(?:euros?|pounds?|dollars?|francs?|crowns?|quid)\b`;
-const amountsOfMoney = new RegExp(
-  `${unit}\\s?${amount}|${amount}\\s?(?:${unit}|${wordUnit})`,
-  'giu',
-);

@@ -1,5 +1,5 @@
 import type { DossierSection } from './dossierDocument.js';
-import type { Hiding } from './withheldTexts.js';
+import type { Hiding } from './hidingOf.js';
 
 /** A section with what is withheld taken out of every text of it. */
 export const withoutWithheld = (section: DossierSection, hiding: Hiding): DossierSection => ({

@@ -8,7 +8,7 @@ import { readMaintenanceFallingDue, type FallingDue } from './maintenanceFalling
 const reminder =
   'An aid to memory: local codes, the licence held and qualified practice come first.';
 
-interface When {
+export interface When {
   zone: string;
   nowMs: number;
 }
@@ -21,12 +21,18 @@ export async function maintenanceCalendar(
   reader: Reader,
   { name, ...when }: When & { name: string },
 ): Promise<string> {
+  const events = await fallingDueEvents(reader, when);
+  return calendarText(`${name}: checks and maintenance falling due`, events);
+}
+
+/** The same as events, for a calendar that has others beside them. */
+export async function fallingDueEvents(reader: Reader, when: When): Promise<ICalEventData[]> {
   const checks = await readChecksFallingDue(reader);
   const rules = await readMaintenanceFallingDue(reader, when.nowMs);
-  return calendarText(`${name}: checks and maintenance falling due`, [
+  return [
     ...checks.map((due) => checkEvent(due, when)),
     ...rules.map((due) => maintenanceEvent(due, when)),
-  ]);
+  ];
 }
 
 function checkEvent(

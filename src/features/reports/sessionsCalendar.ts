@@ -2,10 +2,13 @@ import { shownItem } from '../items/shownItem.js';
 import { calendarText, calendarWords } from './calendarText.js';
 import type { ReportedSession } from './reportedSessions.reads.js';
 
+/** Who worked may be kept to the house. */
+export type CalendarSession = Omit<ReportedSession, 'person'> & { person: string | null };
+
 /** Sessions as calendar events; each keeps its identity, so that a reader replaces what it has. */
 export const sessionsCalendar = (
   name: string,
-  sessions: readonly ReportedSession[],
+  sessions: readonly CalendarSession[],
   nowMs: number,
 ): string =>
   calendarText(
@@ -22,14 +25,15 @@ export const sessionsCalendar = (
     })),
   );
 
-function summaryOf(session: ReportedSession): string {
+function summaryOf(session: CalendarSession): string {
   const { inventoryNumber, itemName: name, task } = session;
   return `${shownItem({ inventoryNumber, name })}: ${task ?? 'work on the whole'}`;
 }
 
-function descriptionOf({ netSeconds, person, project, note }: ReportedSession): string {
+function descriptionOf({ netSeconds, person, project, note }: CalendarSession): string {
   const hours = Math.round((netSeconds / 3600) * 100) / 100;
-  return [`${hours} h net of breaks, by ${person}.`, project, note]
+  const by = person === null ? '' : `, by ${person}`;
+  return [`${hours} h net of breaks${by}.`, project, note]
     .filter((line) => line !== null)
     .join('\n');
 }
