@@ -124,5 +124,4 @@ function lineOf({ id, name, scopes, shows, ...token }: KeptToken): string {
 }
 
 const isDay = (text: string): boolean =>
-  /^\d{4}-\d\d-\d\d$/.test(text) &&
-  new Date(`${text}T00:00:00Z`).toJSON()?.slice(0, 10) === text;
+  /^\d{4}-\d\d-\d\d$/.test(text) && new Date(`${text}T00:00:00Z`).toJSON()?.slice(0, 10) === text;
