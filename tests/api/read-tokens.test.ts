@@ -200,7 +200,7 @@ describe.each(['sqlite', 'postgres'] as const)('a token that opens ways out, on 
     expect(failed.status).toBe(500);
     expect(await failed.text()).not.toContain(token);
     const logged = story.api.logged.map(
-      ({ error }) => `${String(error)} ${(error as Error).stack}`,
+      ({ error }) => `${String(error)} ${(error as Error).stack ?? ''}`,
     );
     expect(logged.join()).toContain('the database is away');
     expect(logged.join()).not.toContain(token);

@@ -2,18 +2,19 @@ import { execFile } from 'node:child_process';
 import { promisify } from 'node:util';
 import ICAL from 'ical.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { eventKinds } from '../../src/features/events/eventKind.js';
+import type { eventKinds } from '../../src/features/events/eventKind.js';
 import { tokenVariable } from '../../src/features/waysOut/waysOut.js';
 import { readOpenMetrics } from '../support/openMetricsGrammar.js';
-import { everyWay, waysOutStory, type WaysOutStory } from '../support/waysOutStory.js';
+import {
+  everyWay,
+  waysOutStory,
+  wholeFeed,
+  type Feed,
+  type WaysOutStory,
+} from '../support/waysOutStory.js';
 
 const run = promisify(execFile);
 const everything = ['MONEY', 'PEOPLE', 'PLACES'];
-
-interface Feed {
-  next_url?: string;
-  items: { id: string; title: string; content_text: string; date_published: string; url: string }[];
-}
 
 describe.each(['sqlite', 'postgres'] as const)('the ways out, on %s', (engine) => {
   let story: WaysOutStory;
@@ -22,24 +23,10 @@ describe.each(['sqlite', 'postgres'] as const)('the ways out, on %s', (engine) =
   }, 240_000);
   afterAll(() => story.api.close());
 
-  /** Every event on every page, by following next_url as a reader does. */
-  async function wholeFeed(start: string): Promise<Feed['items']> {
-    const items: Feed['items'] = [];
-    const seen = new Set<string>();
-    for (let url: string | undefined = start; url !== undefined;) {
-      expect(seen.has(url)).toBe(false);
-      seen.add(url);
-      const response = await fetch(url);
-      expect(response.status).toBe(200);
-      const feed = (await response.json()) as Feed;
-      items.push(...feed.items);
-      url = feed.next_url;
-    }
-    return items;
-  }
-
-  const count = async (sql: string): Promise<number> => {
-    const [row] = await story.api.database.reader.rows<{ n: number }>(sql);
+  const count = async (from: string): Promise<number> => {
+    const [row] = await story.api.database.reader.rows<{ n: number }>(
+      `SELECT COUNT(*) AS "n" FROM ${from}`,
+    );
     return Number(row?.n);
   };
 
@@ -192,10 +179,10 @@ describe.each(['sqlite', 'postgres'] as const)('the ways out, on %s', (engine) =
     const seconds = families.get('reglow_invested_seconds')?.samples ?? [];
     const hours = seconds.reduce((sum, sample) => sum + sample.value, 0) / 3600;
     expect(Math.abs(hours - collection.hours.hours)).toBeLessThan(0.01);
-    expect(value('reglow_log_entries')).toBe(await count('SELECT COUNT(*) AS "n" FROM change'));
+    expect(value('reglow_log_entries')).toBe(await count('change'));
     expect(value('reglow_open_hazards')).toBe(
       await count(
-        `SELECT COUNT(*) AS "n" FROM hazard WHERE cleared_at IS NULL
+        `hazard WHERE cleared_at IS NULL
          AND item_id IN (SELECT id FROM item WHERE retired_at IS NULL)`,
       ),
     );
@@ -231,7 +218,7 @@ describe.each(['sqlite', 'postgres'] as const)('the ways out, on %s', (engine) =
       MAINTENANCE_DONE: 'maintenance_done WHERE withdrawn_at IS NULL',
     } as const;
     for (const [kind, from] of Object.entries(counted)) {
-      const there = await count(`SELECT COUNT(*) AS "n" FROM ${from}`);
+      const there = await count(from);
       expect(ofKind(kind as keyof typeof counted), kind).toBe(there);
     }
     expect(await wholeFeed(`${address}&size=100`)).toEqual(items);

@@ -64,3 +64,24 @@ export const statusUnderHost = (url: string, host: string, token: string): Promi
       .on('error', reject)
       .end();
   });
+
+export interface Feed {
+  next_url?: string;
+  items: { id: string; title: string; content_text: string; date_published: string; url: string }[];
+}
+
+/** Every event on every page, by following next_url as a reader does. */
+export async function wholeFeed(start: string): Promise<Feed['items']> {
+  const items: Feed['items'] = [];
+  const seen = new Set<string>();
+  for (let url: string | undefined = start; url !== undefined;) {
+    if (seen.has(url)) throw new Error(`the feed goes round in circles at ${url}`);
+    seen.add(url);
+    const response = await fetch(url);
+    if (!response.ok) throw new Error(`${url}: ${response.status} ${await response.text()}`);
+    const feed = (await response.json()) as Feed;
+    items.push(...feed.items);
+    url = feed.next_url;
+  }
+  return items;
+}

@@ -40,9 +40,9 @@ export function serveDocuments(serving: Serving): Router {
     }
     // The body of somebody without a token is not even read.
     await new Promise<void>((resolve, reject) => {
-      readBody(request, response, (error?: unknown) => {
+      readBody(request, response, (error?: Error) => {
         if (error === undefined) resolve();
-        else reject(error as Error);
+        else reject(error);
       });
     });
     await answerDocument(serving, { request, response, admission, context });
