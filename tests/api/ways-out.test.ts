@@ -222,10 +222,8 @@ describe.each(['sqlite', 'postgres'] as const)('the ways out, on %s', (engine) =
       expect(ofKind(kind as keyof typeof counted), kind).toBe(there);
     }
     expect(await wholeFeed(`${address}&size=100`)).toEqual(items);
-    const inHeader = await story.get('/feeds/events.json', token);
-    expect(((await inHeader.json()) as Feed).next_url).not.toContain('access_token');
     const proxied = await story.get('/feeds/events.json', token, { 'x-forwarded-proto': 'https' });
-    expect(((await proxied.json()) as Feed).next_url).toMatch(/^https:/);
+    expect(((await proxied.json()) as Feed).next_url).toMatch(/^https:(?!.*access_token)/);
   });
 
   it('run published documents as GraphQL over HTTP asks', async () => {
@@ -311,7 +309,6 @@ describe.each(['sqlite', 'postgres'] as const)('the ways out, on %s', (engine) =
     expect(String(loan?.getFirstPropertyValue('summary'))).toContain('is due back');
     expect(loan?.getFirstPropertyValue('description')).toBeNull();
     const again = await (await story.get('/calendars/due.ics', token)).text();
-    const uids = (calendar: string) => calendar.match(/^UID:.*$/gm);
-    expect(uids(again)).toEqual(uids(text));
+    expect(again.match(/^UID:.*$/gm)).toEqual(text.match(/^UID:.*$/gm));
   });
 });
