@@ -3,5 +3,5 @@ import { useTexts } from '../texts/textsContext.js';
 
 export function NotFound() {
   const { frame } = useTexts();
-  return <Notice title={frame.notFoundTitle} help={frame.notFoundHelp} />;
+  return <Notice title={frame.notFoundTitle} help={frame.notFoundHelp} isWholePage />;
 }

@@ -7,12 +7,14 @@ import {
 import { Frame } from './Frame.js';
 import { NotFound } from './NotFound.js';
 import { readShelfSearch } from '../pages/shelf/shelfSearch.js';
+import { readTonightSearch } from '../pages/tonight/tonightSearch.js';
 
 const root = createRootRoute({ component: Frame, notFoundComponent: NotFound });
 
 const tonight = createRoute({
   getParentRoute: () => root,
   path: '/',
+  validateSearch: readTonightSearch,
   component: lazyRouteComponent(() => import('../pages/tonight/TonightPage.js'), 'TonightPage'),
 });
 

@@ -1,6 +1,8 @@
 export interface Formats {
   /** 12.5 h, with one digit below 100 hours. */
   hours: (hours: number) => string;
+  /** 45 min; from two hours on in hours (11 h). */
+  minutes: (minutes: number) => string;
   /** A share of 0 to 1 as a whole percentage. */
   share: (share: number) => string;
   number: (value: number, digits?: number) => string;
@@ -18,9 +20,11 @@ export interface Formats {
 /** @param locale a BCP 47 tag */
 export function formatsOf(locale: string): Formats {
   const share = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });
+  const hours = (value: number) =>
+    `${new Intl.NumberFormat(locale, { maximumFractionDigits: value < 100 ? 1 : 0 }).format(value)} h`;
   return {
-    hours: (hours) =>
-      `${new Intl.NumberFormat(locale, { maximumFractionDigits: hours < 100 ? 1 : 0 }).format(hours)} h`,
+    hours,
+    minutes: (minutes) => (minutes < 120 ? `${Math.round(minutes)} min` : hours(minutes / 60)),
     share: (value) => share.format(value),
     number: (value, digits = 2) =>
       new Intl.NumberFormat(locale, { maximumFractionDigits: digits }).format(value),

@@ -4,11 +4,19 @@ import { Button } from './Button.js';
 import { Notice } from './Notice.js';
 
 /** What went wrong with a question to the API, and the way to ask again. */
-export function Failed({ error, retry }: { error: CombinedError; retry: () => void }) {
+export function Failed({
+  error,
+  retry,
+  isWholePage = false,
+}: {
+  error: CombinedError;
+  retry: () => void;
+  isWholePage?: boolean;
+}) {
   const { frame } = useTexts();
   const said = error.graphQLErrors.map((each) => each.message).join(' ');
   return (
-    <Notice title={frame.failedTitle} help={said || frame.failedNoServer} isUrgent>
+    <Notice title={frame.failedTitle} help={said || frame.failedNoServer} isUrgent isWholePage={isWholePage}>
       <Button onClick={retry}>{frame.tryAgain}</Button>
     </Notice>
   );

@@ -7,15 +7,18 @@ export function Notice({
   help,
   children,
   isUrgent = false,
+  isWholePage = false,
 }: {
   title: string;
   help: string;
   children?: ReactNode;
   isUrgent?: boolean;
+  /** There is nothing else on the page, so that this is its heading. */
+  isWholePage?: boolean;
 }) {
   return (
     <section className={styles['notice']} role={isUrgent ? 'alert' : undefined}>
-      <h2>{title}</h2>
+      {isWholePage ? <h1>{title}</h1> : <h2>{title}</h2>}
       <p>{help}</p>
       {children}
     </section>

@@ -29,7 +29,7 @@ export function BenchChoices({ suggestions }: { suggestions: readonly Suggestion
               {inventoryNumber} {name}
             </p>
             <p>
-              {words.taskKind[task.kind]}, {bench.left(formats.number(leftMinutes, 0))}
+              {words.taskKind[task.kind]}, {bench.left(formats.minutes(leftMinutes))}
               {!fits && ` (${bench.tooLong})`}
             </p>
             <p className={styles['why']}>{reasons.map(({ message }) => message).join(' ')}</p>

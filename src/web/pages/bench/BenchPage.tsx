@@ -30,10 +30,10 @@ export function BenchPage() {
     query: BenchSetDocument,
     variables: { number },
   });
-  if (error && !data) return <Failed error={error} retry={fetchAgain} />;
+  if (error && !data) return <Failed error={error} retry={fetchAgain} isWholePage />;
   if (!data) return <Loading />;
   const { item } = data;
-  if (!item) return <Notice title={frame.notFoundTitle} help={bench.notFound} />;
+  if (!item) return <Notice title={frame.notFoundTitle} help={bench.notFound} isWholePage />;
   const running = data.runningTimers.find((timer) => timer.item.id === item.id) ?? null;
   const tasks = openTasks(item);
   const wanted = asked ?? running?.task?.id;

@@ -23,7 +23,7 @@ export function BooksPage() {
   const formats = useFormats();
   useTitle(books.title);
   const [{ data, error }, fetchAgain] = useLiveQuery({ query: BooksDocument, variables: {} });
-  if (error && !data) return <Failed error={error} retry={fetchAgain} />;
+  if (error && !data) return <Failed error={error} retry={fetchAgain} isWholePage />;
   if (!data) return <Loading />;
   const { hours, cost } = data.collection;
   return (

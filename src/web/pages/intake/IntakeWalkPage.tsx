@@ -19,9 +19,9 @@ export function IntakeWalkPage() {
     query: IntakeSetDocument,
     variables: { number },
   });
-  if (error && !data) return <Failed error={error} retry={fetchAgain} />;
+  if (error && !data) return <Failed error={error} retry={fetchAgain} isWholePage />;
   if (!data) return <Loading />;
   const { item, hazardKinds } = data;
-  if (!item) return <Notice title={frame.notFoundTitle} help={bench.notFound} />;
+  if (!item) return <Notice title={frame.notFoundTitle} help={bench.notFound} isWholePage />;
   return <IntakeWalk key={item.id} item={item} guides={hazardKinds} />;
 }

@@ -25,10 +25,10 @@ export function ProvenancePage() {
     query: ProvenancePageDocument,
     variables: { number },
   });
-  if (error && !data) return <Failed error={error} retry={fetchAgain} />;
+  if (error && !data) return <Failed error={error} retry={fetchAgain} isWholePage />;
   if (!data) return <Loading />;
   const { item } = data;
-  if (!item) return <Notice title={frame.notFoundTitle} help={frame.notFoundHelp} />;
+  if (!item) return <Notice title={frame.notFoundTitle} help={frame.notFoundHelp} isWholePage />;
   const { chain, contradictions, basis, dates } = item.provenance;
   const { certainShare, possibleShare } = chain;
   return (

@@ -28,20 +28,24 @@ export function SetPage() {
     query: OneSetDocument,
     variables: { number },
   });
-  if (error && !data) return <Failed error={error} retry={fetchAgain} />;
+  if (error && !data) return <Failed error={error} retry={fetchAgain} isWholePage />;
   if (!data) return <Loading />;
   const { item } = data;
-  if (!item) return <Notice title={frame.notFoundTitle} help={frame.notFoundHelp} />;
+  if (!item) return <Notice title={frame.notFoundTitle} help={frame.notFoundHelp} isWholePage />;
   return (
     <article className={styles['page']}>
       <SetHead item={item} />
       <SetHazards item={item} />
-      <SetStanding item={item} />
-      <SetProjects item={item} />
-      <SetPlan number={number} />
-      <SetTrends number={number} />
-      <SetMoney item={item} />
-      <SetWorth number={number} projects={item.projects} />
+      <div className={styles['row']}>
+        <SetStanding item={item} />
+        <SetProjects item={item} />
+        <SetTrends number={number} />
+      </div>
+      <div className={styles['row']}>
+        <SetPlan number={number} />
+        <SetMoney item={item} />
+        <SetWorth number={number} projects={item.projects} />
+      </div>
       <SetStory number={number} />
     </article>
   );

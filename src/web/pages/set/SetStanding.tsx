@@ -56,7 +56,7 @@ export function SetStanding({ item }: { item: ShownSet }) {
               {index > 0 && ', '}
               {words.role[role]}{' '}
               <Link to="/sets/$number" params={{ number: accessory.inventoryNumber }}>
-                {accessory.inventoryNumber} {accessory.name}
+                {[accessory.inventoryNumber, accessory.name].filter(Boolean).join(' ')}
               </Link>
             </span>
           ))}

@@ -66,6 +66,15 @@ function OneTrend({ trend }: { trend: Trend }) {
           writeValue={(value) => formats.number(value)}
         />
       )}
+      {last && (
+        <p>
+          {set.lastRead(
+            `${formats.number(Number(last.value))} ${last.unit}`,
+            formats.day(last.takenAt),
+            words.verdict[last.verdict.word],
+          )}
+        </p>
+      )}
       <p>
         {words.trend[outcome]}. {slope}
         {limitReached &&

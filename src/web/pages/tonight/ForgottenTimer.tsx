@@ -2,14 +2,16 @@ import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useMutation } from 'urql';
 import { StopTimerDocument, type TimerFragment } from '../../gql/graphql.js';
+import { useFormats } from '../../locale/useFormats.js';
 import { Button } from '../../parts/Button.js';
 import { Field } from '../../parts/Field.js';
 import { useTexts } from '../../texts/textsContext.js';
 import styles from './Timers.module.css';
 
 /** A timer left running: nothing of it counts until the person says when the work ended. */
-export function ForgottenTimer({ timer, question }: { timer: TimerFragment; question: string }) {
+export function ForgottenTimer({ timer }: { timer: TimerFragment }) {
   const { tonight } = useTexts();
+  const formats = useFormats();
   const [endedAt, setEndedAt] = useState('');
   const [{ data }, stop] = useMutation(StopTimerDocument);
   return (
@@ -27,7 +29,7 @@ export function ForgottenTimer({ timer, question }: { timer: TimerFragment; ques
         <Link to="/sets/$number" params={{ number: timer.item.inventoryNumber }}>
           {timer.item.inventoryNumber} {timer.item.name}
         </Link>
-        <span className={styles['question']}>{question}</span>
+        <span className={styles['question']}>{tonight.whenEnded(formats.minute(timer.startedAt, timer.zone))}</span>
       </p>
       <Field label={tonight.endedWhen}>
         <input

@@ -1,22 +1,32 @@
 import { Link } from '@tanstack/react-router';
+import type { ReadinessLevel, TonightRigFragment } from '../../gql/graphql.js';
 import { Lamp } from '../../parts/Lamp.js';
 import { Sheet } from '../../parts/Sheet.js';
 import { useTexts } from '../../texts/textsContext.js';
-import type { TonightShack } from './TonightPage.js';
 import styles from './LeftOut.module.css';
 
 const nearest = ['ON_AIR_READY', 'CHECKS_DUE', 'NOT_READY', 'DO_NOT_CONNECT'] as const;
 
-/** The sets that stay silent tonight, the nearest first, and what each lacks. */
-export function LeftOut({ shack }: { shack: TonightShack }) {
+/** The sets that stay silent, the nearest to the air first, and what each lacks. */
+export function LeftOut({
+  title,
+  leftOut,
+}: {
+  title: string;
+  leftOut: readonly {
+    rig: TonightRigFragment;
+    level: ReadinessLevel;
+    reasons: readonly string[];
+  }[];
+}) {
   const { tonight } = useTexts();
-  if (shack.leftOut.length === 0) return null;
-  const sorted = [...shack.leftOut].sort(
+  if (leftOut.length === 0) return null;
+  const sorted = [...leftOut].sort(
     (one, other) => nearest.indexOf(one.level) - nearest.indexOf(other.level),
   );
   return (
     <div className={styles['space']}>
-      <Sheet title={tonight.silent}>
+      <Sheet title={title}>
         <ul className={styles['list']}>
           {sorted.map(({ rig, level, reasons }) => (
             <li key={rig.id}>

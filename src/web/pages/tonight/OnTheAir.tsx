@@ -1,16 +1,26 @@
 import { Link } from '@tanstack/react-router';
+import type { AccessoryRole, TonightRigFragment } from '../../gql/graphql.js';
 import { SetPicture } from '../../parts/SetPicture.js';
 import { useTexts } from '../../texts/textsContext.js';
-import { bandsOf } from './bandsOf.js';
-import type { TonightShack } from './TonightPage.js';
 import styles from './OnTheAir.module.css';
 
-/** The sets that may go on the air at once, each with what serves it. */
-export function OnTheAir({ shack }: { shack: TonightShack }) {
+interface ServedSet {
+  rig: TonightRigFragment;
+  /** Its bands, or its power on the one asked for. */
+  what: string;
+  servedBy: readonly {
+    role: AccessoryRole;
+    accessory: { id: string; inventoryNumber: string; name: string | null };
+  }[];
+  cautions: readonly string[];
+}
+
+/** The sets that may go on the air, each with what serves it. */
+export function OnTheAir({ sets }: { sets: readonly ServedSet[] }) {
   const { tonight, words } = useTexts();
   return (
     <ul className={styles['sets']}>
-      {shack.served.map(({ rig, servedBy, cautions }) => (
+      {sets.map(({ rig, what, servedBy, cautions }) => (
         <li key={rig.id} className={styles['set']}>
           <div className={styles['picture']}>
             <SetPicture number={rig.inventoryNumber} src={rig.coverPicture?.file.picturePath} />
@@ -21,12 +31,12 @@ export function OnTheAir({ shack }: { shack: TonightShack }) {
                 {rig.inventoryNumber} {rig.name}
               </Link>
             </h3>
-            <p>{bandsOf(rig.model?.capabilities ?? []) || tonight.noBands}</p>
+            <p>{what}</p>
             {servedBy.map(({ role, accessory }) => (
               <p key={accessory.id + role}>
                 {words.role[role]}:{' '}
                 <Link to="/sets/$number" params={{ number: accessory.inventoryNumber }}>
-                  {accessory.inventoryNumber} {accessory.name}
+                  {[accessory.inventoryNumber, accessory.name].filter(Boolean).join(' ')}
                 </Link>
               </p>
             ))}

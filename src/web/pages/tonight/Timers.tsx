@@ -10,7 +10,7 @@ export function Timers() {
     timer.endQuestion === null ? (
       <RunningTimer key={timer.id} timer={timer} />
     ) : (
-      <ForgottenTimer key={timer.id} timer={timer} question={timer.endQuestion} />
+      <ForgottenTimer key={timer.id} timer={timer} />
     ),
   );
 }

@@ -3,7 +3,7 @@ interface Capability {
   mode: string;
 }
 
-/** "80m, 40m CW, LSB": bands that share their modes together, in the order given. */
+/** "80 m, 40 m: CW, LSB": bands that share their modes together, in the order given. */
 export function bandsOf(capabilities: readonly Capability[]): string {
   const modesByBand = new Map<string, string[]>();
   for (const { band, mode } of capabilities) {
@@ -14,5 +14,8 @@ export function bandsOf(capabilities: readonly Capability[]): string {
     const key = [...modes].sort().join('/');
     bandsByModes.set(key, [...(bandsByModes.get(key) ?? []), band]);
   }
-  return [...bandsByModes].map(([modes, bands]) => `${bands.join(', ')}: ${modes}`).join(' · ');
+  return [...bandsByModes].map(([modes, bands]) => `${bands.map(spaced).join(', ')}: ${modes.replaceAll('/', ', ')}`).join(' · ');
 }
+
+/** 40m as one writes it: 40 m. */
+export const spaced = (band: string): string => band.replace(/^(\d+)(c?m)$/, '$1\u00a0$2');

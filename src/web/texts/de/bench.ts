@@ -10,7 +10,7 @@ export const bench = {
   noneHelp:
     'Keine offene Arbeit kann jetzt getan werden. Ein Gerät lässt sich mit seiner Nummer auf die Werkbank stellen.',
   suggested: 'Kann jetzt getan werden',
-  left: (minutes: string) => `noch etwa ${minutes} min Arbeit`,
+  left: (time: string) => `noch etwa ${time} Arbeit`,
   tooLong: 'länger als die freie Zeit',
   heldBack: 'Zurückgestellt',
   notFound: 'Kein Gerät hat diese Nummer. In der Sammlung stehen alle.',

@@ -17,6 +17,12 @@ export const words = {
     TEST_GEAR: 'Messgerät',
     VFO: 'VFO',
   },
+  region: {
+    REGION_1: 'in Region 1 (Europa, Afrika, nördliches Asien)',
+    REGION_2: 'in Region 2 (Nord- und Südamerika)',
+    REGION_3: 'in Region 3 (übriges Asien, Pazifik)',
+  },
+  allocation: { PRIMARY: 'als primärer Funkdienst', SECONDARY: 'als sekundärer Funkdienst' },
   componentState: {
     UNTESTED: 'ungeprüft',
     PASSED_ON_TESTER: 'am Prüfgerät bestanden',

@@ -9,7 +9,7 @@ export const bench = {
   noneTitle: 'Nothing is waiting for a hand',
   noneHelp: 'No open task can be done now. Put a set on the bench by its number to look at it.',
   suggested: 'Can be done now',
-  left: (minutes: string) => `about ${minutes} min left in it`,
+  left: (time: string) => `about ${time} left in it`,
   tooLong: 'longer than you have',
   heldBack: 'Held back',
   notFound: 'No set has this number. The collection lists them all.',

@@ -18,6 +18,12 @@ export const words = {
     TEST_GEAR: 'test gear',
     VFO: 'VFO',
   },
+  region: {
+    REGION_1: 'in Region 1 (Europe, Africa, northern Asia)',
+    REGION_2: 'in Region 2 (the Americas)',
+    REGION_3: 'in Region 3 (the rest of Asia, the Pacific)',
+  },
+  allocation: { PRIMARY: 'as a primary service', SECONDARY: 'as a secondary service' },
   componentState: {
     UNTESTED: 'untested',
     PASSED_ON_TESTER: 'passed on a tester',
