@@ -1,6 +1,7 @@
 /** Every page of the dashboard, with what is on it once its answer has come. */
 export const pages = [
   { name: 'tonight', address: '/', isThereWhen: 'h3' },
+  { name: 'tonight-band', address: '/?band=40m&mode=CW&watts=50', isThereWhen: '#on-the-band' },
   { name: 'collection-shelf', address: '/collection', isThereWhen: 'h2:has-text("R-001")' },
   { name: 'collection-table', address: '/collection?as=table', isThereWhen: 'td:text("R-001")' },
   { name: 'one-set', address: '/sets/R-005', isThereWhen: '#story li' },

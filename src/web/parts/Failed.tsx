@@ -16,7 +16,12 @@ export function Failed({
   const { frame } = useTexts();
   const said = error.graphQLErrors.map((each) => each.message).join(' ');
   return (
-    <Notice title={frame.failedTitle} help={said || frame.failedNoServer} isUrgent isWholePage={isWholePage}>
+    <Notice
+      title={frame.failedTitle}
+      help={said || frame.failedNoServer}
+      isUrgent
+      isWholePage={isWholePage}
+    >
       <Button onClick={retry}>{frame.tryAgain}</Button>
     </Notice>
   );

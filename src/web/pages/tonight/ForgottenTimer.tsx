@@ -29,7 +29,9 @@ export function ForgottenTimer({ timer }: { timer: TimerFragment }) {
         <Link to="/sets/$number" params={{ number: timer.item.inventoryNumber }}>
           {timer.item.inventoryNumber} {timer.item.name}
         </Link>
-        <span className={styles['question']}>{tonight.whenEnded(formats.minute(timer.startedAt, timer.zone))}</span>
+        <span className={styles['question']}>
+          {tonight.whenEnded(formats.minute(timer.startedAt, timer.zone))}
+        </span>
       </p>
       <Field label={tonight.endedWhen}>
         <input

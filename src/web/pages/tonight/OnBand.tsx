@@ -15,7 +15,15 @@ import styles from './TonightPage.module.css';
 type Able = OnBandQuery['onAir']['rigs'][number];
 
 /** The sets that can be on the band, mode and power asked for this evening; why the others cannot. */
-export function OnBand({ band, mode, watts }: { band: string; mode: string; watts: number | null }) {
+export function OnBand({
+  band,
+  mode,
+  watts,
+}: {
+  band: string;
+  mode: string;
+  watts: number | null;
+}) {
   const { tonight } = useTexts();
   const formats = useFormats();
   const [{ data, error }, fetchAgain] = useLiveQuery({
@@ -50,7 +58,9 @@ export function OnBand({ band, mode, watts }: { band: string; mode: string; watt
           <OnTheAir
             sets={rigs.map((able) => ({
               ...able,
-              what: [powerOf(able), !able.isAtOnce && tonight.onlyAlone].filter(Boolean).join(' · '),
+              what: [powerOf(able), !able.isAtOnce && tonight.onlyAlone]
+                .filter(Boolean)
+                .join(' · '),
             }))}
           />
         ) : (

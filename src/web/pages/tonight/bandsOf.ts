@@ -14,7 +14,9 @@ export function bandsOf(capabilities: readonly Capability[]): string {
     const key = [...modes].sort().join('/');
     bandsByModes.set(key, [...(bandsByModes.get(key) ?? []), band]);
   }
-  return [...bandsByModes].map(([modes, bands]) => `${bands.map(spaced).join(', ')}: ${modes.replaceAll('/', ', ')}`).join(' · ');
+  return [...bandsByModes]
+    .map(([modes, bands]) => `${bands.map(spaced).join(', ')}: ${modes.replaceAll('/', ', ')}`)
+    .join(' · ');
 }
 
 /** 40m as one writes it: 40 m. */

@@ -14,7 +14,7 @@ export function WantedPage() {
   const { wanted, frame } = useTexts();
   const formats = useFormats();
   useTitle(wanted.title);
-  const { list, isKept, isFailed } = useWanted();
+  const { list, isKept, isFailed, fetchAgain } = useWanted();
   const finds = useFinds();
   const wants = list?.wantedList.wants ?? [];
   return (
@@ -57,7 +57,9 @@ export function WantedPage() {
       )}
       {!list && !isFailed && <Loading />}
       {!list && isFailed && (
-        <Notice title={frame.failedTitle} help={wanted.neverFetched} isUrgent />
+        <Notice title={frame.failedTitle} help={wanted.neverFetched} isUrgent>
+          <Button onClick={fetchAgain}>{frame.tryAgain}</Button>
+        </Notice>
       )}
       {list && wants.length === 0 && <Notice title={wanted.noneTitle} help={wanted.noneHelp} />}
       <ul className={styles['wants']}>

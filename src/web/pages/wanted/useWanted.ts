@@ -4,8 +4,13 @@ import { WantedDocument, type WantedQuery } from '../../gql/graphql.js';
 import { keepList, keptList } from './keptWants.js';
 
 /** The wanted list as it is; as it was last fetched when nothing answers. */
-export function useWanted(): { list: WantedQuery | undefined; isKept: boolean; isFailed: boolean } {
-  const [{ data, error }] = useLiveQuery({ query: WantedDocument, variables: {} });
+export function useWanted(): {
+  list: WantedQuery | undefined;
+  isKept: boolean;
+  isFailed: boolean;
+  fetchAgain: () => void;
+} {
+  const [{ data, error }, fetchAgain] = useLiveQuery({ query: WantedDocument, variables: {} });
   const [before, setBefore] = useState<WantedQuery>();
   useEffect(() => {
     void keptList().then(setBefore);
@@ -14,5 +19,6 @@ export function useWanted(): { list: WantedQuery | undefined; isKept: boolean; i
     if (data && !error) void keepList(data);
   }, [data, error]);
   const list = error ? (before ?? data) : (data ?? before);
-  return { list, isKept: list !== undefined && list !== data, isFailed: error !== undefined };
+  const isKept = list !== undefined && list !== data;
+  return { list, isKept, isFailed: error !== undefined, fetchAgain };
 }

@@ -65,8 +65,7 @@ export const set = {
     count === 1
       ? 'Ein Messwert zu anderer Zeit fehlt noch, bevor etwas gesagt wird.'
       : `${count} Messwerte zu anderen Zeiten fehlen noch, bevor etwas gesagt wird.`,
-  lastRead: (value: string, day: string, verdict: string) =>
-    `${value} am ${day}: ${verdict}.`,
+  lastRead: (value: string, day: string, verdict: string) => `${value} am ${day}: ${verdict}.`,
   slope: (slope: string, low: string, high: string, unit: string) =>
     `${slope} ${unit} im Jahr (95 %: ${low} bis ${high}).`,
   limitReached: (from: string, to: string) =>

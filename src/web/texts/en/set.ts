@@ -66,8 +66,7 @@ export const set = {
     count === 1
       ? 'One more reading at another time is needed before anything is said.'
       : `${count} more readings at other times are needed before anything is said.`,
-  lastRead: (value: string, day: string, verdict: string) =>
-    `${value} on ${day}: ${verdict}.`,
+  lastRead: (value: string, day: string, verdict: string) => `${value} on ${day}: ${verdict}.`,
   slope: (slope: string, low: string, high: string, unit: string) =>
     `${slope} ${unit} a year (95 %: ${low} to ${high}).`,
   limitReached: (from: string, to: string) => `The limit is reached between ${from} and ${to}.`,
