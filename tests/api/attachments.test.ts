@@ -61,6 +61,27 @@ describe.each(['sqlite', 'postgres'] as const)('photographs and papers on %s', (
   });
   afterAll(() => api.close());
 
+  it('hands the papers of a record out page by page, in their order', async () => {
+    const { createRig } = await ask(
+      `mutation { createRig(input: { inventoryNumber: "R-PAGES" }) { rig { id } } }`,
+    );
+    const { id } = createRig.rig;
+    for (const name of ['one', 'two', 'three']) await upload(name, `?name=${name}.txt&to=${id}`);
+    const seen: string[] = [];
+    let after: string | null = null;
+    do {
+      const { node }: any = await ask(
+        `query ($id: ID!, $after: String) { node(id: $id) { attachments(first: 2, after: $after) {
+           nodes { file { originalName } } pageInfo { hasNextPage endCursor } } } }`,
+        { id, after },
+      );
+      const { nodes, pageInfo } = node.attachments;
+      seen.push(...nodes.map(({ file }: any) => file.originalName));
+      after = pageInfo.hasNextPage ? pageInfo.endCursor : null;
+    } while (after !== null);
+    expect(seen).toEqual(['one.txt', 'two.txt', 'three.txt']);
+  });
+
   it('keeps the original byte for byte, and says what the camera wrote of its time', async () => {
     const bytes = await cameraPicture({ orientation: 6 });
     const { file, attachment } = await upload(bytes, `?name=front.jpg&to=${rig}&caption=Front`);

@@ -35,8 +35,8 @@ it('a band, a mode and a power are asked for; the answer is the API’s and stay
   expect(onAir.leftOut.length).toBeGreaterThan(0);
   const { page, complaints, close } = await openPage(browser, demo.url);
   await page.goto('/');
-  await page.getByLabel('Band', { exact: true }).selectOption('40m');
-  await page.getByLabel('Mode').selectOption('CW');
+  await page.getByRole('combobox', { name: 'Band' }).selectOption('40m');
+  await page.getByRole('combobox', { name: 'Mode' }).selectOption('CW');
   await page.getByLabel('At least, W').fill('50');
   await page.waitForURL(/band=40m.*watts=50/);
   const heading = page.getByRole('heading', { name: /^40.m, CW, at least 50 W/ });
@@ -82,7 +82,7 @@ it('what an address should not say is left out, not answered wrongly', async () 
     .getByRole('heading', { name: /on the air/ })
     .first()
     .waitFor();
-  expect(await page.getByLabel('Band', { exact: true }).inputValue()).toBe('');
+  expect(await page.getByRole('combobox', { name: 'Band' }).inputValue()).toBe('');
   await close();
 });
 

@@ -72,6 +72,7 @@ export const attachmentsOfRecord: Relation = childPages('Attachment', {
   parentColumn: 'subject_id',
   sortColumn: 'ordinal',
   sortName: 'ordinal',
+  sortKind: 'count',
   direction: 'ASC',
   where: 'attachment.detached_at IS NULL',
 });

@@ -31,6 +31,18 @@ const set = createRoute({
   component: lazyRouteComponent(() => import('../pages/set/SetPage.js'), 'SetPage'),
 });
 
+const pictures = createRoute({
+  getParentRoute: () => root,
+  path: '/sets/$number/pictures',
+  component: lazyRouteComponent(() => import('../pages/pictures/PicturesPage.js'), 'PicturesPage'),
+});
+
+const change = createRoute({
+  getParentRoute: () => root,
+  path: '/sets/$number/change',
+  component: lazyRouteComponent(() => import('../pages/change/ChangePage.js'), 'ChangePage'),
+});
+
 const provenance = createRoute({
   getParentRoute: () => root,
   path: '/sets/$number/provenance',
@@ -97,6 +109,8 @@ export const router = createRouter({
     tonight,
     collection,
     set,
+    pictures,
+    change,
     provenance,
     wanted,
     books,

@@ -1,8 +1,10 @@
 import { bench } from './de/bench.js';
 import { books } from './de/books.js';
 import { bringList } from './de/bringList.js';
+import { change } from './de/change.js';
 import { frame } from './de/frame.js';
 import { intake } from './de/intake.js';
+import { pictures } from './de/pictures.js';
 import { provenance } from './de/provenance.js';
 import { set } from './de/set.js';
 import { shelf } from './de/shelf.js';
@@ -15,8 +17,10 @@ export const de: Texts = {
   bench,
   books,
   bringList,
+  change,
   frame,
   intake,
+  pictures,
   provenance,
   set,
   shelf,

@@ -1,8 +1,10 @@
 import { bench } from './en/bench.js';
 import { books } from './en/books.js';
 import { bringList } from './en/bringList.js';
+import { change } from './en/change.js';
 import { frame } from './en/frame.js';
 import { intake } from './en/intake.js';
+import { pictures } from './en/pictures.js';
 import { provenance } from './en/provenance.js';
 import { set } from './en/set.js';
 import { shelf } from './en/shelf.js';
@@ -15,8 +17,10 @@ export const en = {
   bench,
   books,
   bringList,
+  change,
   frame,
   intake,
+  pictures,
   provenance,
   set,
   shelf,

@@ -1,3 +1,4 @@
+import { Link } from '@tanstack/react-router';
 import { useFormats } from '../../locale/useFormats.js';
 import { Lamp } from '../../parts/Lamp.js';
 import { SetPicture } from '../../parts/SetPicture.js';
@@ -7,7 +8,7 @@ import styles from './SetHead.module.css';
 
 /** Picture, name and standing: what one sees first. */
 export function SetHead({ item }: { item: ShownSet }) {
-  const { set, shelf } = useTexts();
+  const { set, shelf, pictures, change } = useTexts();
   const formats = useFormats();
   const model = item.model && `${item.model.maker} ${item.model.designation}`;
   const known = [
@@ -38,6 +39,20 @@ export function SetHead({ item }: { item: ShownSet }) {
             <strong>{set.gone(formats.day(item.retiredAt))}</strong> {item.retiredReason}
           </p>
         )}
+        <p className={styles['ways']} data-print="no">
+          <Link to="/sets/$number/pictures" params={{ number: item.inventoryNumber }}>
+            {pictures.toPictures}
+          </Link>
+          <Link to="/sets/$number/change" params={{ number: item.inventoryNumber }}>
+            {change.toChange}
+          </Link>
+          <Link to="/bench/$number" params={{ number: item.inventoryNumber }}>
+            {set.toBench}
+          </Link>
+          <Link to="/intake/$number" params={{ number: item.inventoryNumber }}>
+            {set.toIntake}
+          </Link>
+        </p>
       </div>
     </header>
   );

@@ -11,7 +11,7 @@ import { useTexts } from '../../texts/textsContext.js';
 import { ShelfAsked } from './ShelfAsked.js';
 import { ShelfCards } from './ShelfCards.js';
 import { ShelfTable } from './ShelfTable.js';
-import { shelfQuestion, type ShelfSearch } from './shelfSearch.js';
+import { readShelfSearch, shelfQuestion, type ShelfSearch } from './shelfSearch.js';
 import styles from './ShelfPage.module.css';
 
 export type ShelfRow = ShelfQuery['rigs']['nodes'][number];
@@ -22,7 +22,9 @@ const pageOf = (data: ShelfQuery) => data.rigs;
 export function ShelfPage() {
   const { shelf } = useTexts();
   useTitle(shelf.title);
-  const search = useSearch({ from: '/collection' });
+  const asked = useSearch({ from: '/collection' });
+  // The router hands on what it was told to leave out.
+  const search = useMemo(() => readShelfSearch({ ...asked }), [asked]);
   const navigate = useNavigate({ from: '/collection' });
   const ask = (next: ShelfSearch) => void navigate({ search: next, replace: true });
   const question = useMemo(() => shelfQuestion(search), [search]);

@@ -6,24 +6,23 @@ import { NextSteps } from './NextSteps.js';
 import { OnAnyBand } from './OnAnyBand.js';
 import { OnBand } from './OnBand.js';
 import { Timers } from './Timers.js';
-import type { TonightSearch } from './tonightSearch.js';
+import { readTonightSearch, type TonightSearch } from './tonightSearch.js';
 import styles from './TonightPage.module.css';
 
 /** What may go on the air, what nearly could, the timer, and what to do with the hour there is. */
 export function TonightPage() {
   const { tonight } = useTexts();
   useTitle(tonight.title);
-  const { band, mode, watts } = useSearch({ from: '/' });
+  // The router hands on what it was told to leave out.
+  const search = readTonightSearch({ ...useSearch({ from: '/' }) });
+  const { band, mode, watts } = search;
   const navigate = useNavigate({ from: '/' });
   const ask = (next: TonightSearch) => void navigate({ search: next, replace: true });
   return (
     <>
       <h1 className={styles['title']}>{tonight.title}</h1>
       <Timers />
-      <BandAsked
-        search={{ ...(band && { band }), ...(mode && { mode }), ...(watts && { watts }) }}
-        ask={ask}
-      />
+      <BandAsked search={search} ask={ask} />
       <div className={styles['parts']}>
         {band && mode ? (
           <OnBand key={`${band} ${mode}`} band={band} mode={mode} watts={watts ?? null} />

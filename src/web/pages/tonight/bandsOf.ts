@@ -20,4 +20,4 @@ export function bandsOf(capabilities: readonly Capability[]): string {
 }
 
 /** 40m as one writes it: 40 m. */
-export const spaced = (band: string): string => band.replace(/^(\d+)(c?m)$/, '$1\u00a0$2');
+export const spaced = (band: string): string => band.replace(/^([\d.]+)([cm]?m)$/, '$1\u00a0$2');

@@ -4,7 +4,7 @@ import { Field } from '../../parts/Field.js';
 import { useTexts } from '../../texts/textsContext.js';
 import type { NotedFind } from './keptWants.js';
 import type { ShownWant } from './WantedLine.js';
-import { writtenAmount } from './writtenAmount.js';
+import { writtenAmount } from '../../locale/writtenAmount.js';
 import styles from './BoughtIt.module.css';
 
 /** Price, and what was bought if it is not the very thing: noted at once, sent when it can be. */

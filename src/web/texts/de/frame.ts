@@ -30,6 +30,8 @@ export const frame = {
   conflictTakeTheirs: 'Lassen, was dort steht',
   conflictTakeMine: 'Eigenes an seine Stelle setzen',
   conflictTakeBoth: 'Beides behalten, untereinander',
+  conflictSettle: 'So soll es stehen',
+  conflictGoOn: 'Gesehen; Eigenes bleibt, wie eingegeben',
   draftNotKept:
     'Dieses Gerät hat keinen Platz für einen Entwurf: vor dem Verlassen der Seite senden.',
   tryAgain: 'Noch einmal',

@@ -56,6 +56,8 @@ export const set = {
   currency: 'Währung',
   noStory: 'Von seiner Vergangenheit ist noch nichts vermerkt.',
   moreStory: 'Es gibt mehr',
+  toBench: 'Auf die Werkbank',
+  toIntake: 'Durchsehen',
   toProvenance: 'Woher es kam, auf einer Zeitachse',
   undated: 'kein Datum bekannt',
   trends: 'Messwerte über die Jahre',

@@ -36,6 +36,14 @@ export const words = {
     WRONG: 'falsches Teil',
     UNKNOWN: 'nicht nachgesehen',
   },
+  attachmentRole: {
+    OVERALL: 'das Ganze',
+    BEFORE: 'vor der Arbeit',
+    AFTER: 'nach der Arbeit',
+    DETAIL: 'eine Einzelheit',
+    MARKING: 'ein Schild oder Zeichen',
+    DOCUMENT: 'ein Papier',
+  },
   origin: { ORIGINAL: 'original', REPLACEMENT: 'Ersatz', UNKNOWN: 'Herkunft unbekannt' },
   severity: {
     BLOCKING: 'hindernd',

@@ -31,6 +31,8 @@ export const frame = {
   conflictTakeTheirs: 'Leave what is there',
   conflictTakeMine: 'Put mine in its place',
   conflictTakeBoth: 'Keep both, one under the other',
+  conflictSettle: 'Let it stand so',
+  conflictGoOn: 'I have seen it; mine stays as typed',
   draftNotKept:
     'This device has no room for a draft: send what you have before you leave the page.',
   tryAgain: 'Try again',

@@ -57,6 +57,8 @@ export const set = {
   currency: 'Currency',
   noStory: 'Nothing is written down of its past yet.',
   moreStory: 'There is more',
+  toBench: 'On the bench',
+  toIntake: 'Look it over',
   toProvenance: 'Where it came from, on a time axis',
   undated: 'no date known',
   trends: 'Readings over the years',

@@ -1,0 +1,27 @@
+export const pictures = {
+  title: 'Bilder',
+  titleOf: (number: string) => `Bilder von ${number}`,
+  toPictures: 'Alle Bilder',
+  add: 'Bilder hinzufügen',
+  noneTitle: 'Kein Bild davon ist aufbewahrt',
+  noneHelp:
+    'Jetzt eines aufnehmen oder vorhandene Dateien wählen. Die Originale bleiben, wie sie sind.',
+  pairs: 'Vorher und nachher',
+  before: 'Vorher',
+  after: 'Nachher',
+  cover: 'Das Bild, an dem man es kennt',
+  taken: (day: string) => `aufgenommen ${day}`,
+  kept: (day: string) => `aufbewahrt seit ${day}`,
+  opensLarge: 'öffnet groß',
+  change: 'Ändern, was dazu vermerkt ist',
+  role: 'Was es zeigen soll',
+  comparedWith: 'Verglichen mit',
+  noPair: 'keines von vorher',
+  makeCover: 'An diesem Bild kennen',
+  takeOff: 'Abnehmen; die Datei bleibt aufbewahrt',
+  fields: {
+    caption: 'Was es zeigt',
+    role: 'Was es zeigen soll',
+    beforeId: 'Verglichen mit',
+  },
+};

@@ -1,0 +1,27 @@
+/** The photographs of a set. */
+export const pictures = {
+  title: 'Pictures',
+  titleOf: (number: string) => `Pictures of ${number}`,
+  toPictures: 'All pictures',
+  add: 'Add pictures',
+  noneTitle: 'No picture of it is kept',
+  noneHelp: 'Take one now, or choose files that are there already. The originals stay as they are.',
+  pairs: 'Before and after',
+  before: 'Before',
+  after: 'After',
+  cover: 'The picture to know it by',
+  taken: (day: string) => `taken ${day}`,
+  kept: (day: string) => `kept since ${day}`,
+  opensLarge: 'opens large',
+  change: 'Change what is said of it',
+  role: 'What it is there to show',
+  comparedWith: 'Compared with',
+  noPair: 'none from before',
+  makeCover: 'Know it by this picture',
+  takeOff: 'Take it off; the file stays kept',
+  fields: {
+    caption: 'What it shows',
+    role: 'What it is there to show',
+    beforeId: 'Compared with',
+  },
+};
