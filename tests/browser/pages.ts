@@ -7,6 +7,8 @@ export const pages = [
   { name: 'one-set', address: '/sets/R-005', isThereWhen: '#story li' },
   { name: 'one-set-hazard', address: '/sets/R-006', isThereWhen: '#story li' },
   { name: 'accessory', address: '/sets/A-004', isThereWhen: '#story li' },
+  { name: 'pictures', address: '/sets/R-003/pictures', isThereWhen: 'figure img' },
+  { name: 'change', address: '/sets/R-005/change', isThereWhen: '#outlook' },
   { name: 'provenance', address: '/sets/R-009/provenance', isThereWhen: 'td' },
   { name: 'wanted', address: '/wanted', isThereWhen: 'h2' },
   { name: 'books', address: '/books', isThereWhen: 'dt' },

@@ -48,7 +48,7 @@ export function PictureWords({
       ...(caption !== undefined && { caption: caption.trim() || null }),
       ...(role !== undefined && isPictureRole(role) && { role }),
       ...((beforeId !== undefined || !isAfter) && {
-        beforeId: (isAfter && beforeId) || null,
+        beforeId: isAfter && beforeId ? beforeId : null,
       }),
     });
   };
