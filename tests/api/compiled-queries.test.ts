@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { loadDemo } from '../../src/features/demo/loadDemo.js';
+import { demoCollection } from '../support/demoCollection.js';
 import { httpApi, type HttpApi } from '../support/httpApi.js';
 
 const operation = (name: string): string =>
@@ -22,8 +22,7 @@ fragment More on Item { note short: components(first: $first, after: $after) {
 describe('what is asked again and again', () => {
   let api: HttpApi;
   beforeAll(async () => {
-    api = await httpApi();
-    await loadDemo(api.database, join('seed', 'demo'), new Date('2026-06-01T12:00:00Z'));
+    api = await httpApi('sqlite', demoCollection('sqlite'));
   }, 120_000);
   afterAll(() => api.close());
 

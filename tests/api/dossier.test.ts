@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { writeFile } from 'node:fs/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { loadDemo } from '../../src/features/demo/loadDemo.js';
+import { demoCollection } from '../support/demoCollection.js';
 import { httpApi, type HttpApi } from '../support/httpApi.js';
 import { cameraPicture } from '../support/picture.js';
 import { readPdf } from '../support/readPdf.js';
@@ -31,9 +31,8 @@ describe.each(['sqlite', 'postgres'] as const)('the dossier of an item on %s', (
   };
 
   beforeAll(async () => {
-    api = await httpApi(engine);
+    api = await httpApi(engine, demoCollection(engine));
     base = api.url.replace('/graphql', '');
-    await loadDemo(api.database, 'seed/demo', new Date('2026-06-01T12:00:00Z'));
     const { rig: found } = await ask('{ rig(inventoryNumber: "R-009") { id version } }');
     rig = found.id;
     const { changeRig } = await ask(

@@ -3,9 +3,9 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { queryInWork } from '../../src/db/queryInWork.js';
 import { signHead } from '../../src/features/history/signHead.js';
 import { verifyCollection } from '../../src/features/history/verifyCollection.js';
-import { loadDemo } from '../../src/features/demo/loadDemo.js';
 import { openCollection } from '../../src/features/openCollection.js';
 import { carried } from '../support/carried.js';
+import { demoCollection } from '../support/demoCollection.js';
 import { testApi, type TestApi } from '../support/testApi.js';
 
 const act = { action: 'test', actorId: null, now: '2026-06-01T12:00:00.000Z' };
@@ -13,8 +13,7 @@ const act = { action: 'test', actorId: null, now: '2026-06-01T12:00:00.000Z' };
 describe.each(['sqlite', 'postgres'] as const)('the log on %s', (engine) => {
   let api: TestApi;
   beforeAll(async () => {
-    api = await testApi(engine);
-    await loadDemo(api.database, 'seed/demo', new Date(api.nowMs));
+    api = await testApi(engine, demoCollection(engine));
   }, 120_000);
   afterAll(() => api.close());
 

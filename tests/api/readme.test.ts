@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { loadDemo } from '../../src/features/demo/loadDemo.js';
-import { seedFolder } from '../../src/features/hazards/seedFolder.js';
+import { demoCollection } from '../support/demoCollection.js';
 import { testApi, type TestApi } from '../support/testApi.js';
 
 /** Each query of the README with the answer printed below it. */
@@ -14,8 +13,7 @@ const asked = [
 describe('the README', () => {
   let api: TestApi;
   beforeAll(async () => {
-    api = await testApi('sqlite');
-    await loadDemo(api.database, seedFolder('demo'), new Date(api.nowMs));
+    api = await testApi('sqlite', demoCollection('sqlite'));
   }, 120_000);
   afterAll(() => api.close());
 

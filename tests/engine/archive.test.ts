@@ -14,22 +14,20 @@ import { writeArchive } from '../../src/features/export/writeArchive.js';
 import { importList } from '../../src/features/import/importList.js';
 import { listInFile, listInText } from '../../src/features/import/listSource.js';
 import { ItemEntity } from '../../src/features/items/item.entity.js';
-import { openCollection } from '../../src/features/openCollection.js';
 import { PartTypeEntity } from '../../src/features/parts/partType.entity.js';
 import { PlaceEntity } from '../../src/features/places/place.entity.js';
 import { importOptions } from '../support/importOptions.js';
-import { freshDatabase, type FreshDatabase } from '../support/freshDatabase.js';
+import { emptyCollection, type OpenedCollection } from '../support/openedCollection.js';
 
 const act = { action: 'fillShelf', actorId: null, now: '2026-03-01T10:00:00.000Z' };
 const writtenAt = '2026-06-01T00:00:00.000Z';
 const engines = ['sqlite', 'postgres'] as const;
-const opened: { database: Database; fresh: FreshDatabase }[] = [];
+const opened: OpenedCollection[] = [];
 
-async function emptyCollection(engine: (typeof engines)[number]): Promise<Database> {
-  const fresh = await freshDatabase(engine);
-  const database = await openCollection(fresh.url);
-  opened.push({ database, fresh });
-  return database;
+async function emptyDatabase(engine: (typeof engines)[number]): Promise<Database> {
+  const collection = await emptyCollection(engine);
+  opened.push(collection);
+  return collection.database;
 }
 
 async function textOf(database: Database): Promise<string> {
@@ -114,9 +112,9 @@ beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'reglow-test-archive-'));
 });
 afterAll(async () => {
-  for (const { database, fresh } of opened) {
+  for (const { database, drop } of opened) {
     await database.close();
-    await fresh.drop();
+    await drop();
   }
   await rm(folder, { recursive: true, force: true });
 });
@@ -135,13 +133,13 @@ const texts = (database: Database) =>
   database.reader.rows('SELECT item_id AS "id", body AS "body" FROM item_text ORDER BY item_id');
 
 it('goes from SQLite to PostgreSQL and back, and is the same archive byte for byte', async () => {
-  const first = await emptyCollection('sqlite');
+  const first = await emptyDatabase('sqlite');
   await fill(first);
   const archive = await textOf(first);
-  const second = await emptyCollection('postgres');
+  const second = await emptyDatabase('postgres');
   await load(second, archive);
   expect(await textOf(second)).toBe(archive);
-  const third = await emptyCollection('sqlite');
+  const third = await emptyDatabase('sqlite');
   const counts = await load(third, await textOf(second));
   expect(await textOf(third)).toBe(archive);
   expect(counts.get('item')).toBe(4);
@@ -153,10 +151,10 @@ it('goes from SQLite to PostgreSQL and back, and is the same archive byte for by
 
 describe.each(engines)('an archive on %s', (engine) => {
   it('loads back into an empty collection of the same engine, with what is computed', async () => {
-    const before = await emptyCollection(engine);
+    const before = await emptyDatabase(engine);
     await fill(before);
     const archive = await textOf(before);
-    const after = await emptyCollection(engine);
+    const after = await emptyDatabase(engine);
     await load(after, archive);
     expect(await textOf(after)).toBe(archive);
     expect(await costs(after)).toEqual(await costs(before));
@@ -170,10 +168,10 @@ describe.each(engines)('an archive on %s', (engine) => {
   });
 
   it('refuses what is cut short, garbled, newer, or not sound, and loads nothing of it', async () => {
-    const source = await emptyCollection(engine);
+    const source = await emptyDatabase(engine);
     await fill(source);
     const archive = await textOf(source);
-    const target = await emptyCollection(engine);
+    const target = await emptyDatabase(engine);
     const empty = await textOf(target);
     const spoiled: [string, string][] = [
       [archive.slice(0, -20), 'cut short'],
@@ -209,7 +207,7 @@ describe.each(engines)('an archive on %s', (engine) => {
   });
 
   it('of an earlier version loads without the tables and columns that came later', async () => {
-    const source = await emptyCollection(engine);
+    const source = await emptyDatabase(engine);
     await fill(source);
     const archive = await textOf(source);
     const { version, tables, ...head } = JSON.parse(archive) as {
@@ -226,18 +224,18 @@ describe.each(engines)('an archive on %s', (engine) => {
       version: version - 1,
       tables: { ...earlier, item: items },
     });
-    const target = await emptyCollection(engine);
+    const target = await emptyDatabase(engine);
     await load(target, older);
     const [unsaid] = await target.reader.rows<{ unsaid: number }>(
       'SELECT COUNT(*) AS "unsaid" FROM item WHERE note IS NULL',
     );
     expect(unsaid?.unsaid).toBe(items.length);
     const torn = JSON.stringify({ ...head, version, tables: earlier });
-    await expect(load(await emptyCollection(engine), torn)).rejects.toThrow('must come');
+    await expect(load(await emptyDatabase(engine), torn)).rejects.toThrow('must come');
   });
 
   it('shows one instant, whatever is written while it is read', async () => {
-    const database = await emptyCollection(engine);
+    const database = await emptyDatabase(engine);
     await fill(database);
     const before = await textOf(database);
     const pieces: string[] = [];
@@ -255,7 +253,7 @@ describe.each(engines)('an archive on %s', (engine) => {
   });
 
   it('comes as CSV too, a file a kind, of which the list of items loads back', async () => {
-    const database = await emptyCollection(engine);
+    const database = await emptyDatabase(engine);
     await fill(database);
     const csvFolder = await mkdtemp(join(folder, 'csv-'));
     const files = await exportFolder(database, csvFolder);
@@ -265,7 +263,7 @@ describe.each(engines)('an archive on %s', (engine) => {
     expect(items.split('\r\n')[0]).toBe(
       'id,version,recordedAt,changedAt,kind,inventoryNumber,name,modelId,role,serialNumber,madeEdtf,placeId,housedInId,note,retiredAt,retiredReason',
     );
-    const again = await emptyCollection(engine);
+    const again = await emptyDatabase(engine);
     const list = await listInFile(join(csvFolder, 'accessories.csv'));
     const report = await importList(again, act, list, { ...importOptions, kind: 'ACCESSORY' });
     expect(report).toMatchObject({ rowsLoaded: 2, problems: [] });
@@ -277,7 +275,7 @@ describe.each(engines)('an archive on %s', (engine) => {
   });
 
   it('is written under its name only when it is whole', async () => {
-    const database = await emptyCollection(engine);
+    const database = await emptyDatabase(engine);
     const path = join(folder, `${engine}.json`);
     await exportArchive(database, path, writtenAt);
     expect(JSON.parse(await readFile(path, 'utf8'))).toMatchObject({

@@ -4,8 +4,7 @@ import { join } from 'node:path';
 import { serveApi, type RunningApi } from '../../src/api/serveApi.js';
 import type { Database } from '../../src/db/database.js';
 import type { Engine } from '../../src/db/dialect.js';
-import { openCollection } from '../../src/features/openCollection.js';
-import { freshDatabase } from './freshDatabase.js';
+import { emptyCollection, type OpenedCollection } from './openedCollection.js';
 
 /** The API over HTTP on a free loopback port, with what it logged. */
 export interface HttpApi {
@@ -18,9 +17,12 @@ export interface HttpApi {
   close(): Promise<void>;
 }
 
-export async function httpApi(engine: Engine = 'sqlite'): Promise<HttpApi> {
-  const { url: databaseUrl, drop } = await freshDatabase(engine);
-  const database = await openCollection(databaseUrl);
+/** @param collection what it is over; an empty one unless said otherwise */
+export async function httpApi(
+  engine: Engine = 'sqlite',
+  collection: Promise<OpenedCollection> = emptyCollection(engine),
+): Promise<HttpApi> {
+  const { drop, database } = await collection;
   const attachmentsFolder = await mkdtemp(join(tmpdir(), 'reglow-test-attachments-'));
   const logged: HttpApi['logged'] = [];
   const running: RunningApi = await serveApi(database, {

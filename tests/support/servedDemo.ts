@@ -1,5 +1,5 @@
-import { existsSync } from 'node:fs';
-import { mkdtemp, rm } from 'node:fs/promises';
+import { existsSync, rmSync } from 'node:fs';
+import { cp, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { serveApi } from '../../src/api/serveApi.js';
@@ -8,10 +8,9 @@ import { AttachmentStore } from '../../src/features/attachments/attachmentStore.
 import { loadDemo } from '../../src/features/demo/loadDemo.js';
 import { loadDemoPictures } from '../../src/features/demo/pictures/loadDemoPictures.js';
 import { seedFolder } from '../../src/features/hazards/seedFolder.js';
-import { openCollection } from '../../src/features/openCollection.js';
 import { packageFolder } from '../../src/features/packageFolder.js';
 import { reads } from '../../src/features/reads.js';
-import { freshDatabase } from './freshDatabase.js';
+import { emptyCollection, openedCollection } from './openedCollection.js';
 
 export interface ServedDemo {
   /** http://127.0.0.1:… */
@@ -36,14 +35,9 @@ export async function servedDemo({ isEmpty = false } = {}): Promise<ServedDemo> 
     throw new Error('The pages are not built: run `npm run build` first.');
   }
   const attachmentsFolder = await mkdtemp(join(tmpdir(), 'reglow-test-attachments-'));
-  const { url: databaseUrl, drop } = await freshDatabase('sqlite');
-  const database = await openCollection(databaseUrl);
-  if (!isEmpty) {
-    const [folder, now] = [seedFolder('demo'), new Date()];
-    await loadDemo(database, folder, now);
-    const store = new AttachmentStore(attachmentsFolder);
-    await loadDemoPictures(database, store, folder, { now, reads });
-  }
+  const { database, drop } = isEmpty
+    ? await emptyCollection('sqlite')
+    : await demoWithPictures(attachmentsFolder);
   const serveAt = (port: number) =>
     serveApi(database, {
       host: '127.0.0.1',
@@ -82,4 +76,22 @@ export async function servedDemo({ isEmpty = false } = {}): Promise<ServedDemo> 
       await rm(attachmentsFolder, { recursive: true, force: true });
     },
   };
+}
+
+let pictures: Promise<string> | undefined;
+
+/** As of now; loaded once a worker, with its files, and copied. */
+async function demoWithPictures(attachmentsFolder: string) {
+  pictures ??= mkdtemp(join(tmpdir(), 'reglow-test-pictures-'));
+  const original = await pictures;
+  const collection = await openedCollection('sqlite', 'demo with pictures', async (database) => {
+    process.once('exit', () => {
+      rmSync(original, { recursive: true, force: true });
+    });
+    const [folder, now] = [seedFolder('demo'), new Date()];
+    await loadDemo(database, folder, now);
+    await loadDemoPictures(database, new AttachmentStore(original), folder, { now, reads });
+  });
+  await cp(original, attachmentsFolder, { recursive: true });
+  return collection;
 }

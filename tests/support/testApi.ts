@@ -3,8 +3,7 @@ import { buildApiSchema } from '../../src/api/buildApiSchema.js';
 import { contextOf } from '../../src/api/serveApi.js';
 import type { Database } from '../../src/db/database.js';
 import type { Engine } from '../../src/db/dialect.js';
-import { openCollection } from '../../src/features/openCollection.js';
-import { freshDatabase } from './freshDatabase.js';
+import { emptyCollection, type OpenedCollection } from './openedCollection.js';
 
 let schema: Promise<GraphQLSchema> | undefined;
 
@@ -27,9 +26,12 @@ export interface TestApi {
   close(): Promise<void>;
 }
 
-export async function testApi(engine: Engine): Promise<TestApi> {
-  const { url, drop } = await freshDatabase(engine);
-  const database = await openCollection(url);
+/** @param collection what it is over; an empty one unless said otherwise */
+export async function testApi(
+  engine: Engine,
+  collection: Promise<OpenedCollection> = emptyCollection(engine),
+): Promise<TestApi> {
+  const { url, drop, database } = await collection;
   let statements = 0;
   const { rows } = database.reader;
   database.reader.rows = (sql, parameters) => {
