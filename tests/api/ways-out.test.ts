@@ -33,14 +33,14 @@ describe.each(['sqlite', 'postgres'] as const)('the ways out, on %s', (engine) =
   it('print examples that answer as they say, each with a token for it alone', async () => {
     const { waysOut } = await story.ask(
       `query ($address: String!) { waysOut(address: $address) { ways { scope path mediaType
-         examples { kind command isTokenInAddress } } } }`,
+         examples { kind command subscribeTo } } } }`,
       { address: story.base },
     );
     const answers: Record<string, string> = {};
     for (const { scope, examples } of waysOut.ways) {
       const { token } = await story.make([scope]);
-      for (const { kind, command, isTokenInAddress } of examples) {
-        expect(command.includes('access_token')).toBe(isTokenInAddress);
+      for (const { kind, command, subscribeTo } of examples) {
+        expect(command.includes('access_token')).toBe(subscribeTo !== null);
         const env = { ...process.env, [tokenVariable]: token };
         const { stdout } = await run('bash', ['-c', `${command} --fail-with-body`], { env });
         answers[kind] = stdout;

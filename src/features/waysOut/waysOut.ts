@@ -7,7 +7,8 @@ export interface WayOutExample {
   kind: WayOutExampleKind;
   /** For a POSIX shell; the token is in the variable REGLOW_TOKEN. */
   command: string;
-  isTokenInAddress: boolean;
+  /** What a reader subscribes to that can send no headers; null for those that can. */
+  subscribeTo: string | null;
 }
 
 export interface WayOut {
@@ -80,11 +81,10 @@ function documentExamples(address: string): WayOutExample[] {
 const byHeader = (kind: WayOutExampleKind, rest: string): WayOutExample => ({
   kind,
   command: `curl -sS -H "Authorization: Bearer $${tokenVariable}" \\\n  ${rest}`,
-  isTokenInAddress: false,
+  subscribeTo: null,
 });
 
-const inAddress = (kind: WayOutExampleKind, url: string): WayOutExample => ({
-  kind,
-  command: `curl -sS "${url}?access_token=$${tokenVariable}"`,
-  isTokenInAddress: true,
-});
+function inAddress(kind: WayOutExampleKind, url: string): WayOutExample {
+  const subscribeTo = `${url}?access_token=$${tokenVariable}`;
+  return { kind, command: `curl -sS "${subscribeTo}"`, subscribeTo };
+}

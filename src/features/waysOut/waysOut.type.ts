@@ -13,11 +13,12 @@ export class WayOutExample {
   })
   command!: string;
 
-  @Field(() => Boolean, {
+  @Field(() => String, {
+    nullable: true,
     description:
-      'The token stands in the address, where proxies and programs write it down: for readers that can send no headers.',
+      'For readers that can send no headers: what they subscribe to, with the token in place of $REGLOW_TOKEN. Proxies and programs write addresses down, and the token with them. Null for the rest.',
   })
-  isTokenInAddress!: boolean;
+  subscribeTo!: string | null;
 }
 
 @ObjectType({

@@ -20,6 +20,7 @@ export function Frame() {
     { to: '/wanted', words: frame.wanted },
     { to: '/books', words: frame.books },
     { to: '/bring-a-list', words: frame.import },
+    { to: '/ways-out', words: frame.waysOut },
   ] as const;
   return (
     <>

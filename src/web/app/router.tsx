@@ -70,6 +70,12 @@ const books = createRoute({
   component: lazyRouteComponent(() => import('../pages/books/BooksPage.js'), 'BooksPage'),
 });
 
+const waysOut = createRoute({
+  getParentRoute: () => root,
+  path: '/ways-out',
+  component: lazyRouteComponent(() => import('../pages/waysOut/WaysOutPage.js'), 'WaysOutPage'),
+});
+
 const benchChoice = createRoute({
   getParentRoute: () => root,
   path: '/bench',
@@ -115,6 +121,7 @@ export const router = createRouter({
     wanted,
     books,
     bringList,
+    waysOut,
     benchChoice,
     bench,
     intake,

@@ -10,6 +10,7 @@ import { set } from './de/set.js';
 import { shelf } from './de/shelf.js';
 import { tonight } from './de/tonight.js';
 import { wanted } from './de/wanted.js';
+import { waysOut } from './de/waysOut.js';
 import { words } from './de/words.js';
 import type { Texts } from './texts.js';
 
@@ -26,5 +27,6 @@ export const de: Texts = {
   shelf,
   tonight,
   wanted,
+  waysOut,
   words,
 };

@@ -10,6 +10,7 @@ import { set } from './en/set.js';
 import { shelf } from './en/shelf.js';
 import { tonight } from './en/tonight.js';
 import { wanted } from './en/wanted.js';
+import { waysOut } from './en/waysOut.js';
 import { words } from './en/words.js';
 
 /** Every text of the pages, in English; other languages have the same. */
@@ -26,5 +27,6 @@ export const en = {
   shelf,
   tonight,
   wanted,
+  waysOut,
   words,
 };

@@ -41,4 +41,10 @@ export const frame = {
   basis: 'Wie wurde das gezählt?',
   close: 'Schließen',
   more: 'Mehr zeigen',
+  copy: 'Kopieren',
+  copyWhat: (what: string) => `Kopieren: ${what}`,
+  copyOutcome: {
+    copied: 'Kopiert.',
+    marked: 'Es ist markiert: kopieren Sie es mit der Tastatur.',
+  },
 };

@@ -42,4 +42,10 @@ export const frame = {
   basis: 'How was this counted?',
   close: 'Close',
   more: 'Show more',
+  copy: 'Copy',
+  copyWhat: (what: string) => `Copy: ${what}`,
+  copyOutcome: {
+    copied: 'Copied.',
+    marked: 'It is marked: copy it with your own keys.',
+  },
 };
