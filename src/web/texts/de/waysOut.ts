@@ -11,7 +11,7 @@ export const waysOut = {
     CALENDAR: 'Kalender',
     DOCUMENTS: 'Abfragen',
   },
-  shows: 'Er zeigt auch (Seriennummern und Bemerkungen nie)',
+  shows: 'Er zeigt auch (Seriennummern nie)',
   allowance: { MONEY: 'Geld', PEOPLE: 'Personen', PLACES: 'Orte' },
   lastDay: 'Letzter Tag (UTC); leer: bis er zurückgenommen wird',
   make: 'Anlegen',

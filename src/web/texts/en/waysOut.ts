@@ -12,7 +12,7 @@ export const waysOut = {
     CALENDAR: 'calendars',
     DOCUMENTS: 'documents',
   },
-  shows: 'It also shows (serial numbers and remarks never)',
+  shows: 'It also shows (serial numbers never)',
   allowance: { MONEY: 'money', PEOPLE: 'people', PLACES: 'places' },
   lastDay: 'Last day (UTC); empty: until taken back',
   make: 'Make it',
