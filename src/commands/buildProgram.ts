@@ -5,6 +5,7 @@ import { addDemo } from './demo.js';
 import { addDossier } from './dossier.js';
 import { addExport } from './exportCollection.js';
 import { addImport } from './importFile.js';
+import { addImportLog } from './importLog.js';
 import { addInsurance } from './insurance.js';
 import { addLoad } from './load.js';
 import { addProvenance } from './exportProvenance.js';
@@ -36,6 +37,7 @@ export function buildProgram(around: Surroundings): Command {
     });
   addServe(program, around);
   addImport(program, around);
+  addImportLog(program, around);
   addExport(program, around);
   addProvenance(program, around);
   addInsurance(program, around);

@@ -28,6 +28,7 @@ import { PhotographEvidence1764200001200 } from '../../migrations/1764200001200-
 import { MaintenanceWithdrawn1764200001201 } from '../../migrations/1764200001201-maintenance-withdrawn.js';
 import { BringUp1764200000900 } from '../../migrations/1764200000900-bring-up.js';
 import { BringUpCorrections1764200001400 } from '../../migrations/1764200001400-bring-up-corrections.js';
+import { ContactLogs1764200001401 } from '../../migrations/1764200001401-contact-logs.js';
 import { OwnTubeBase1764200000541 } from '../../migrations/1764200000541-own-tube-base.js';
 import { ReadTokens1764200001360 } from '../../migrations/1764200001360-read-tokens.js';
 
@@ -65,4 +66,5 @@ export const migrations = [
   OwnTubeBase1764200000541,
   BringUpCorrections1764200001400,
   ReadTokens1764200001360,
+  ContactLogs1764200001401,
 ];

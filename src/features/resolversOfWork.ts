@@ -38,6 +38,7 @@ import {
   ItemHistoryResolver,
   RedactionResolver,
 } from './history/history.resolver.js';
+import { ContactLogResolver } from './contactLog/contactLog.resolver.js';
 import { ImportResolver } from './import/import.resolver.js';
 import { NextTaskResolver, HeldBackTaskResolver } from './nextTasks/nextTask.resolver.js';
 import { AwayResolver, PaceResolver } from './pace/pace.resolver.js';
@@ -139,6 +140,7 @@ export const resolversOfWork = [
   SessionsOfItemResolver,
   SessionsOfTaskResolver,
   ImportResolver,
+  ContactLogResolver,
   ChangeResolver,
   ItemHistoryResolver,
   RedactionResolver,

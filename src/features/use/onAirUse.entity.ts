@@ -2,6 +2,7 @@ import { Entity, Index } from 'typeorm';
 import {
   CountColumn,
   InstantColumn,
+  JsonColumn,
   ReferenceColumn,
   TextColumn,
   WordColumn,
@@ -39,4 +40,8 @@ export class OnAirUseEntity extends KeptRow {
 
   @TextColumn({ nullable: true })
   note!: string | null;
+
+  /** Of the contacts that were counted from logs, to know them again; null: written by hand. */
+  @JsonColumn({ nullable: true })
+  contactKeys!: string[] | null;
 }

@@ -42,7 +42,7 @@ export async function recordUse(work: UnitOfWork, input: RecordUseInput): Promis
   }
   const note = check.text(input.note, ['note']);
   check.done();
-  const shared = { startedAt, minutes, band, mode, operatorId };
+  const shared = { startedAt, minutes, band, mode, operatorId, contactKeys: null };
   const { id } = await insertRow(work, OnAirUseEntity, {
     ...shared,
     itemId: rigId,
