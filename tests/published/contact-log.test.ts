@@ -1,3 +1,4 @@
+// cspell:words programid sweatersize shoesize submode
 import { describe, expect, it } from 'vitest';
 import { loggedContact } from '../../src/domain/contactLog/loggedContact.js';
 import { readAdi, type AdiRecord } from '../../src/domain/contactLog/readAdi.js';
