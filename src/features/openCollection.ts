@@ -6,8 +6,7 @@ import { accessEntities, computedEntities, recordEntities } from './entities.js'
 import { appendChangeEvent } from './feed/appendChangeEvent.js';
 import { appendHistory } from './history/appendHistory.js';
 import { chainWhenOpened } from './history/chainExisting.js';
-import { refreshItemText } from './search/refreshItemText.js';
-import { refreshStandings } from './standing/refreshStandings.js';
+import { refreshComputed } from './refreshComputed.js';
 
 /** Opens a collection's records with everything that must follow from each write. */
 export async function openCollection(url: string): Promise<Database> {
@@ -23,8 +22,7 @@ export async function openCollection(url: string): Promise<Database> {
 
 /** What follows from a unit of work, inside its transaction. */
 async function followUp(work: UnitOfWork): Promise<void> {
-  await refreshItemText(work);
-  const itemIds = await refreshStandings(work);
+  const itemIds = await refreshComputed(work);
   // Last, and in this order: each makes other units of work wait until the commit.
   await appendHistory(work);
   await appendChangeEvent(work, itemIds);

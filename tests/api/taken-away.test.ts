@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { globalId } from '../../src/api/kit/globalId.js';
 import { benchStory, type BenchStory } from '../support/benchStory.js';
 import { carried } from '../support/carried.js';
+import { newRig, record } from '../support/lotStory.js';
 import { testApi, type TestApi } from '../support/testApi.js';
 
 describe.each(['sqlite', 'postgres'] as const)('what was written by mistake on %s', (engine) => {
@@ -84,5 +85,41 @@ describe.each(['sqlite', 'postgres'] as const)('what was written by mistake on %
     expect(await change(model.version)).toEqual({ version: model.version + 1 });
     expect(await change(model.version + 1)).toEqual({ version: model.version + 1 });
     await expect(change(model.version)).rejects.toThrow('OUT_OF_DATE');
+  });
+
+  it('a lot line goes, the others bear its cost, and its item stays', async () => {
+    const lot = await record(api, { lines: [newRig(), { sundries: 'a box of knobs' }] });
+    const [line, knobs] = lot.lines;
+    const stale = await remove('removeLotLine', line.id, 9);
+    expect(stale.problems[0].code).toBe('OUT_OF_DATE');
+    const gone = await remove('removeLotLine', line.id, line.version);
+    expect(gone).toEqual({ removedId: line.id, problems: [] });
+    const { acquisition, item } = await api.ask(
+      `query ($lot: ID!, $item: ID!) {
+         acquisition: node(id: $lot) { ... on Acquisition { lines { nodes { id price { amount } } } } }
+         item: node(id: $item) { ... on Rig { inventoryNumber cost { byCurrency { currency } } } } }`,
+      { lot: lot.id, item: line.item.id },
+    );
+    expect(acquisition.lines.nodes).toEqual([{ id: knobs.id, price: { amount: '100.00' } }]);
+    expect(item).toEqual({ inventoryNumber: line.item.inventoryNumber, cost: { byCurrency: [] } });
+    const kept = await api.database.reader.rows(
+      `SELECT action FROM change WHERE record_table = 'lot_line' AND record_id = ?
+       ORDER BY sequence DESC LIMIT 1`,
+      [line.id.slice('LotLine_'.length)],
+    );
+    expect(kept).toEqual([{ action: 'removeLotLine' }]);
+    const last = await remove('removeLotLine', knobs.id, knobs.version);
+    expect(last.problems).toMatchObject([{ code: 'INVALID' }]);
+    expect(last.problems[0].message).toContain('the only thing in this lot');
+  });
+
+  it('a lot line that spares came with stays, and says which', async () => {
+    const lot = await record(api, { lines: [newRig(), { sundries: 'tubes' }] });
+    const line = lot.lines[1];
+    const spares = { description: 'odd tubes', quantity: 4, lotLineId: line.id };
+    await carried(api, 'addStock', { ...spares, condition: 'UNKNOWN' }, 'stockLot');
+    const kept = await remove('removeLotLine', line.id, line.version);
+    expect(kept.problems[0]).toMatchObject({ code: 'CONFLICT' });
+    expect(kept.problems[0].message).toContain('4 × odd tubes');
   });
 });

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { splitGlobalId } from '../../src/api/kit/globalId.js';
 import { sqliteDialect } from '../../src/db/dialect.js';
-import type { Query } from '../../src/db/query.js';
+import type { RowSource } from '../../src/db/rowSource.js';
 import { queryInWork } from '../../src/db/queryInWork.js';
 import { countedSlices } from '../../src/domain/hours/countedSlices.js';
 import { readTasksForItems } from '../../src/features/tasks/tasksForItems.reads.js';
@@ -25,7 +25,7 @@ describe.each(['sqlite', 'postgres'] as const)(
       startedAt: `2026-${day}T${from}:00.000Z`,
       endedAt: `2026-${day}T${to}:00.000Z`,
     });
-    const query: Query = (sql, parameters) => api.database.reader.rows(sql, parameters);
+    const query: RowSource['rows'] = (sql, parameters) => api.database.reader.rows(sql, parameters);
     const recordOf = (id: string) => splitGlobalId(id)!.id;
 
     it('reads for an item also the sessions elsewhere that claim the same minutes', async () => {
@@ -116,7 +116,7 @@ describe.each(['sqlite', 'postgres'] as const)(
     it('keeps the index in use for sessions around a long history', async () => {
       if (engine !== 'sqlite') return;
       const plan: { detail: string }[] = [];
-      const explain: Query = async (sql, parameters) => {
+      const explain: RowSource['rows'] = async (sql, parameters) => {
         plan.push(...(await query<{ detail: string }>(`EXPLAIN QUERY PLAN ${sql}`, parameters)));
         return [];
       };

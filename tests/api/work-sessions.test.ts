@@ -1,5 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { splitGlobalId } from '../../src/api/kit/globalId.js';
+import { insertRows } from '../../src/db/insertRow.js';
+import { WorkSessionEntity } from '../../src/features/work/workSession.entity.js';
 import { pathsOf, shedStory, type ShedStory } from '../support/shedStory.js';
 import { testApi, type TestApi } from '../support/testApi.js';
 
@@ -240,5 +242,38 @@ describe.each(['sqlite', 'postgres'] as const)('work sessions on %s', (engine) =
       { id: story.otherRigId },
     );
     expect(node.sessions.nodes).toEqual([{ startedAt: '2026-05-10T12:00:00.000Z' }]);
+  });
+
+  it('says when more sessions overlap than can be listed, and counts their time once all the same', async () => {
+    const act = { action: 'bringIn', actorId: null, now: new Date(api.nowMs).toISOString() };
+    const same = {
+      personId: recordOf(story.helperId),
+      itemId: recordOf(story.rigId),
+      taskId: null,
+      ...on('05-20')('10:00', '11:00'),
+      zone: 'Europe/Berlin',
+      note: null,
+    };
+    // 150 sessions are 11,175 pairs; 10,000 are listed.
+    const brought = await api.database.write(act, (work) =>
+      insertRows(
+        work,
+        WorkSessionEntity,
+        Array.from({ length: 150 }, () => same),
+      ),
+    );
+    const asked = async (id: string) =>
+      (
+        await api.ask(
+          'query ($id: ID!) { node(id: $id) { ... on WorkSession { areOverlapsComplete netSeconds } } }',
+          { id },
+        )
+      ).node;
+    expect(await asked(`WorkSession_${brought[0]?.id ?? ''}`)).toEqual({
+      areOverlapsComplete: false,
+      netSeconds: 3600,
+    });
+    const alone = await story.session({ itemId: story.rigId, ...on('05-22')('10:00', '11:00') });
+    expect(await asked(alone.session.id)).toMatchObject({ areOverlapsComplete: true });
   });
 });

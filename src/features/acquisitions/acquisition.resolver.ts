@@ -1,11 +1,24 @@
 import type { GraphQLResolveInfo } from 'graphql';
-import { Arg, Args, Ctx, FieldResolver, Info, Mutation, Query, Resolver, Root } from 'type-graphql';
+import {
+  Arg,
+  Args,
+  Ctx,
+  FieldResolver,
+  ID,
+  Info,
+  Mutation,
+  Query,
+  Resolver,
+  Root,
+} from 'type-graphql';
 import type { ApiContext } from '../../api/kit/apiContext.js';
 import { carryOut } from '../../api/kit/carryOut.js';
+import { carryOutRemoval } from '../../api/kit/carryOutRemoval.js';
 import { loadedField } from '../../api/kit/loadRelations.js';
 import { MoneyAmount } from '../../api/kit/money.type.js';
 import { PageArgs } from '../../api/kit/pageArgs.js';
 import { payloadOf } from '../../api/kit/payloadOf.js';
+import { RemovalInput } from '../../api/kit/removal.inputs.js';
 import { rootPage } from '../../api/kit/rootPage.js';
 import { warned, withWarnings } from '../ceilings/purchaseWarnings.js';
 import { moneyAmount } from '../money/moneyAmount.js';
@@ -20,6 +33,7 @@ import { ExtraCost } from './extraCost.type.js';
 import { AddLotLineInput } from './lotLine.inputs.js';
 import { LotLineConnection } from './lotLine.type.js';
 import { recordAcquisition } from './recordAcquisition.js';
+import { removeLotLine } from './removeLotLine.js';
 
 const asLot = { field: 'acquisition', typeName: 'Acquisition' };
 const payload = (mutation: string, description: string) =>
@@ -27,6 +41,12 @@ const payload = (mutation: string, description: string) =>
 const RecordAcquisitionPayload = withWarnings(payload('recordAcquisition', 'The new lot.'));
 const ChangeAcquisitionPayload = payload('changeAcquisition', 'The lot as it is now.');
 const AddLotLinePayload = payload('addLotLine', 'The lot with its new line.');
+const RemoveLotLinePayload = payloadOf(
+  'removeLotLine',
+  'removedId',
+  () => ID,
+  'What was taken away.',
+);
 
 @Resolver(() => Acquisition)
 export class AcquisitionResolver {
@@ -125,6 +145,18 @@ export class AcquisitionResolver {
     @Info() info: GraphQLResolveInfo,
   ) {
     return carryOut(context, info, asLot, (work) => addLotLine(work, input));
+  }
+
+  @Mutation(() => RemoveLotLinePayload, {
+    description:
+      'Takes a line written by mistake out of a lot; what it cost falls to the others, and its item stays. Refused for the only line, and when spares on the shelf came with it.',
+  })
+  removeLotLine(
+    @Arg('input', () => RemovalInput, { description: 'Which.' }) input: RemovalInput,
+    @Ctx() context: ApiContext,
+    @Info() info: GraphQLResolveInfo,
+  ) {
+    return carryOutRemoval(context, info, input.id, (work) => removeLotLine(work, input));
   }
 }
 

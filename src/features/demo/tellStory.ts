@@ -1,7 +1,6 @@
 import type { UnitOfWork, Write } from '../../db/unitOfWork.js';
 import { appendHistory } from '../history/appendHistory.js';
-import { refreshItemText } from '../search/refreshItemText.js';
-import { refreshStandings } from '../standing/refreshStandings.js';
+import { refreshComputed } from '../refreshComputed.js';
 import { DemoProblem } from './demoProblem.js';
 import type { Happening } from './happening.js';
 import { messageOf } from './messageOf.js';
@@ -28,7 +27,6 @@ export async function tellStory(
     await appendHistory(work);
     writes.push(...work.writes);
   }
-  await refreshItemText({ ...outer, writes });
-  await refreshStandings({ ...outer, writes });
+  await refreshComputed({ ...outer, writes });
   return writes;
 }

@@ -1,5 +1,5 @@
 import { beginningOfLog } from './entryHash.js';
-import type { SqlValue } from '../../db/reader.js';
+import type { RowSource } from '../../db/rowSource.js';
 
 /** The last entry of the log: its number, from 1, and its hash, which covers all before it. */
 export interface LogHead {
@@ -7,10 +7,8 @@ export interface LogHead {
   entryHash: string;
 }
 
-type Query = <Row extends object>(sql: string, parameters: readonly SqlValue[]) => Promise<Row[]>;
-
 /** The head of the log; number 0 while nothing has been recorded. */
-export async function logHead(query: Query): Promise<LogHead> {
+export async function logHead(query: RowSource['rows']): Promise<LogHead> {
   const [head] = await query<{ sequence: number | string; entryHash: string }>(
     `SELECT sequence AS "sequence", entry_hash AS "entryHash" FROM change
      WHERE sequence IS NOT NULL ORDER BY sequence DESC LIMIT 1`,

@@ -1,9 +1,8 @@
 import type { SqlValue } from '../../db/reader.js';
+import type { RowSource } from '../../db/rowSource.js';
 import type { KeptState, LogEntry, Redacted } from './entryHash.js';
 
 export type KeptEntry = LogEntry & { entryHash: string };
-
-type Query = <Row extends object>(sql: string, parameters: readonly SqlValue[]) => Promise<Row[]>;
 
 const columns = `sequence AS "sequence", id AS "id", changed_at AS "changedAt",
   actor_id AS "actorId", record_table AS "recordTable", record_id AS "recordId",
@@ -12,7 +11,7 @@ const columns = `sequence AS "sequence", id AS "id", changed_at AS "changedAt",
 
 /** Entries of the log as their hashes cover them. @param rest what follows FROM change */
 export async function readEntries(
-  query: Query,
+  query: RowSource['rows'],
   rest: string,
   parameters: readonly SqlValue[],
 ): Promise<KeptEntry[]> {

@@ -1,7 +1,7 @@
-import type { Query } from '../../db/query.js';
+import type { RowSource } from '../../db/rowSource.js';
 
 /** What the collection counts in; null while nobody has said so. */
-export async function homeCurrency(query: Query): Promise<string | null> {
+export async function homeCurrency(query: RowSource['rows']): Promise<string | null> {
   const [collection] = await query<{ currency: string }>(
     'SELECT home_currency AS "currency" FROM collection',
   );

@@ -1,9 +1,9 @@
 import { listParameter, type Dialect } from '../../db/dialect.js';
-import type { Query } from '../../db/query.js';
+import type { RowSource } from '../../db/rowSource.js';
 
 /** Those of some inventory numbers that the collection has already. */
 export async function knownNumbers(
-  query: Query,
+  query: RowSource['rows'],
   dialect: Dialect,
   numbers: readonly string[],
 ): Promise<Set<string>> {

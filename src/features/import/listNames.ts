@@ -1,4 +1,4 @@
-import type { Query } from '../../db/query.js';
+import type { RowSource } from '../../db/rowSource.js';
 import type { ItemKind } from '../items/itemKind.js';
 import type { FoundName } from './foundName.js';
 import type { ItemDraft } from './itemDraft.js';
@@ -16,7 +16,7 @@ export class ListNames {
     readonly parties: PartyNames,
   ) {}
 
-  static async load(query: Query): Promise<ListNames> {
+  static async load(query: RowSource['rows']): Promise<ListNames> {
     return new ListNames(
       await ModelNames.load(query),
       await PlaceNames.load(query),

@@ -1,6 +1,6 @@
 import { v7 as uuidv7 } from 'uuid';
 import type { NewRow } from '../../db/insertRow.js';
-import type { Query } from '../../db/query.js';
+import type { RowSource } from '../../db/rowSource.js';
 import type { ItemKind } from '../items/itemKind.js';
 import type { ModelEntity } from '../models/model.entity.js';
 import type { FoundName } from './foundName.js';
@@ -14,7 +14,7 @@ export class ModelNames {
 
   private constructor(private readonly known: Map<string, { id: string; itemKind: ItemKind }>) {}
 
-  static async load(query: Query): Promise<ModelNames> {
+  static async load(query: RowSource['rows']): Promise<ModelNames> {
     const rows = await query<{
       id: string;
       itemKind: ItemKind;

@@ -1,6 +1,6 @@
 import { v7 as uuidv7 } from 'uuid';
 import type { NewRow } from '../../db/insertRow.js';
-import type { Query } from '../../db/query.js';
+import type { RowSource } from '../../db/rowSource.js';
 import type { PartyEntity } from '../parties/party.entity.js';
 import type { FoundName } from './foundName.js';
 import { nameKey } from './nameKey.js';
@@ -12,7 +12,7 @@ export class PartyNames {
   readonly added: string[] = [];
   private readonly known = new Map<string, string[]>();
 
-  static async load(query: Query): Promise<PartyNames> {
+  static async load(query: RowSource['rows']): Promise<PartyNames> {
     const names = new PartyNames();
     const rows = await query<{ id: string; name: string }>(
       'SELECT id AS "id", name AS "name" FROM party ORDER BY id',

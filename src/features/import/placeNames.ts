@@ -1,6 +1,6 @@
 import { v7 as uuidv7 } from 'uuid';
 import type { NewRow } from '../../db/insertRow.js';
-import type { Query } from '../../db/query.js';
+import type { RowSource } from '../../db/rowSource.js';
 import type { PlaceEntity } from '../places/place.entity.js';
 import type { FoundName } from './foundName.js';
 import { nameKey } from './nameKey.js';
@@ -17,7 +17,7 @@ export class PlaceNames {
   private readonly anywhere = new Map<string, string[]>();
   private readonly within = new Map<string, string[]>();
 
-  static async load(query: Query): Promise<PlaceNames> {
+  static async load(query: RowSource['rows']): Promise<PlaceNames> {
     const names = new PlaceNames();
     const rows = await query<{ id: string; name: string; withinId: string | null }>(
       'SELECT id AS "id", name AS "name", within_id AS "withinId" FROM place ORDER BY id',

@@ -1,6 +1,6 @@
 import { setImmediate } from 'node:timers/promises';
 import type { Dialect } from '../../db/dialect.js';
-import type { Query } from '../../db/query.js';
+import type { RowSource } from '../../db/rowSource.js';
 import { decodeList } from './decodeList.js';
 import type { ImportOptions } from './importOptions.js';
 import type { TakenColumn } from './importReport.js';
@@ -21,7 +21,7 @@ export interface ReadList {
   source: ListSource;
   survey: Survey;
   options: ImportOptions;
-  query: Query;
+  query: RowSource['rows'];
   dialect: Dialect;
   problems: ListProblems;
   onProgress(rowsRead: number, bytesRead: number): void;

@@ -1,6 +1,6 @@
 import type { Dialect } from '../../db/dialect.js';
 import { listParameter } from '../../db/dialect.js';
-import type { Query } from '../../db/query.js';
+import type { RowSource } from '../../db/rowSource.js';
 import type { Write } from '../../db/unitOfWork.js';
 import { sessionRowColumns, type SessionRow } from '../work/sessionRows.reads.js';
 import { readSessionsAround } from '../work/sessionsAround.reads.js';
@@ -8,7 +8,7 @@ import { bearsOn, type Subject } from './bearsOn.js';
 
 /** The items whose standing a unit of work bears on, in the order of their ids. */
 export async function touchedItems(
-  query: Query,
+  query: RowSource['rows'],
   dialect: Dialect,
   writes: readonly Write[],
 ): Promise<string[]> {
@@ -37,7 +37,7 @@ export async function touchedItems(
  * by it, as they may by what a corrected session claimed before.
  */
 async function sharingTime(
-  query: Query,
+  query: RowSource['rows'],
   dialect: Dialect,
   writes: readonly Write[],
   changedIds: Iterable<string>,

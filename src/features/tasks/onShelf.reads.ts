@@ -1,5 +1,5 @@
 import { listParameter, type Dialect } from '../../db/dialect.js';
-import type { Query } from '../../db/query.js';
+import type { RowSource } from '../../db/rowSource.js';
 import { stockLevels } from '../stock/stockLevels.js';
 
 /**
@@ -9,7 +9,7 @@ import { stockLevels } from '../stock/stockLevels.js';
  * entry.
  */
 export async function readOnShelf(
-  query: Query,
+  query: RowSource['rows'],
   dialect: Dialect,
   partTypeIds: readonly string[],
 ): Promise<Map<string, number>> {
@@ -35,7 +35,7 @@ export async function readOnShelf(
 
 /** What tasks have put aside and not drawn yet, by `task part-type`. One statement. */
 export async function readPutAside(
-  query: Query,
+  query: RowSource['rows'],
   dialect: Dialect,
   taskIds: readonly string[],
 ): Promise<Map<string, number>> {

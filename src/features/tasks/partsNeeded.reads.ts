@@ -1,7 +1,7 @@
 import { grouped, one } from '../../api/kit/relations.js';
 import type { Relation, Row, TypeReads } from '../../api/kit/typeReads.js';
 import { listParameter, type Dialect } from '../../db/dialect.js';
-import type { Query } from '../../db/query.js';
+import type { RowSource } from '../../db/rowSource.js';
 import { readOnShelf, readPutAside } from './onShelf.reads.js';
 
 export interface NeededPart {
@@ -17,7 +17,7 @@ export interface NeededPart {
 
 /** The parts that tasks need, each with how many lie ready, in three statements. */
 export async function readNeededParts(
-  query: Query,
+  query: RowSource['rows'],
   dialect: Dialect,
   taskIds: readonly string[],
 ): Promise<NeededPart[]> {

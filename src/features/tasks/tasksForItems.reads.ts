@@ -1,6 +1,6 @@
 import type { Dialect } from '../../db/dialect.js';
 import { listParameter } from '../../db/dialect.js';
-import type { Query } from '../../db/query.js';
+import type { RowSource } from '../../db/rowSource.js';
 import type { EarningRule, WeightedStep } from '../../domain/earnedValue/earningRule.js';
 import type { ThreePointEstimate } from '../../domain/estimates/threePointEstimate.js';
 import type { ProjectStatus } from '../projects/projectStatus.js';
@@ -54,7 +54,7 @@ const ofItems = (dialect: Dialect): string =>
 
 /** Every task of every project of some items, by project and ordinal, in three statements. */
 export async function readTasksForItems(
-  query: Query,
+  query: RowSource['rows'],
   dialect: Dialect,
   itemIds: readonly string[],
 ): Promise<TaskOfItem[]> {

@@ -1,5 +1,5 @@
 import { listParameter, type Dialect } from '../../db/dialect.js';
-import type { Query } from '../../db/query.js';
+import type { RowSource } from '../../db/rowSource.js';
 import { nameKey } from '../../domain/nameKey.js';
 import { readWorkedHours } from './workedHours.reads.js';
 
@@ -16,7 +16,7 @@ export const taskHistoryKey = ({ title, kind }: Titled): string => `${kind} ${na
  * Those finished without a session say nothing about hours.
  */
 export async function readTaskHistory(
-  query: Query,
+  query: RowSource['rows'],
   dialect: Dialect,
   tasks: readonly Titled[],
   nowMs: number,

@@ -1,12 +1,12 @@
 import { listParameter, type Dialect } from '../../db/dialect.js';
-import type { Query } from '../../db/query.js';
+import type { RowSource } from '../../db/rowSource.js';
 import { countedSlices } from '../../domain/hours/countedSlices.js';
 import { sessionRowColumns, withBreaks, type SessionRow } from '../work/sessionRows.reads.js';
 import { readSessionsAround } from '../work/sessionsAround.reads.js';
 
 /** Hours that tasks took so far, each moment of a person counted once; four statements for all. */
 export async function readWorkedHours(
-  query: Query,
+  query: RowSource['rows'],
   dialect: Dialect,
   taskIds: readonly string[],
   nowMs: number,

@@ -1,5 +1,5 @@
 import { listParameter, type Dialect } from '../../db/dialect.js';
-import type { Query } from '../../db/query.js';
+import type { RowSource } from '../../db/rowSource.js';
 import type { WorkBreak, WorkSession } from '../../domain/hours/workSession.js';
 
 /** A session as the arithmetic takes it, still without its breaks. */
@@ -22,7 +22,7 @@ export const sessionRowColumns = `work_session.id AS "id", work_session.person_i
 
 /** Adds the breaks of sessions, in one statement. */
 export async function withBreaks(
-  query: Query,
+  query: RowSource['rows'],
   dialect: Dialect,
   sessions: readonly SessionRow[],
 ): Promise<WorkSession[]> {

@@ -1,6 +1,6 @@
 import { groupedBy } from '../../db/groupedBy.js';
 import { listParameter, type Dialect } from '../../db/dialect.js';
-import type { Query } from '../../db/query.js';
+import type { RowSource } from '../../db/rowSource.js';
 import { longestSessionMs } from './sessionBounds.js';
 import { sessionRowColumns, type SessionRow } from './sessionRows.reads.js';
 
@@ -20,7 +20,7 @@ interface Window {
  * where they meet, so that each session is read once however densely a person works.
  */
 export async function readSessionsAround(
-  query: Query,
+  query: RowSource['rows'],
   dialect: Dialect,
   sessions: readonly SessionRow[],
 ): Promise<SessionRow[]> {

@@ -1,5 +1,5 @@
 import { listParameter, type Dialect } from '../../db/dialect.js';
-import type { Query } from '../../db/query.js';
+import type { RowSource } from '../../db/rowSource.js';
 import type { WorkSession } from '../../domain/hours/workSession.js';
 import { sessionRowColumns, withBreaks, type SessionRow } from './sessionRows.reads.js';
 import { readSessionsAround } from './sessionsAround.reads.js';
@@ -10,7 +10,7 @@ import { readSessionsAround } from './sessionsAround.reads.js';
  * items are here only for that; their own hours are not complete. Three statements.
  */
 export async function readSessionsForItems(
-  query: Query,
+  query: RowSource['rows'],
   dialect: Dialect,
   itemIds: readonly string[],
 ): Promise<WorkSession[]> {

@@ -7,7 +7,7 @@ import type { Relation } from '../../api/kit/typeReads.js';
 import { netSeconds } from './netSeconds.reads.js';
 import { hazardRelationsOfSession } from './sessionHazard.reads.js';
 import { earlierVersions } from './sessionVersions.reads.js';
-import { sessionOverlaps } from './sessionOverlaps.reads.js';
+import { areOverlapsComplete, sessionOverlaps } from './sessionOverlaps.reads.js';
 
 const names = [
   'id',
@@ -22,12 +22,13 @@ const names = [
   'recordedAt',
   'changedAt',
 ];
+const overlapFields = ['overlaps', 'areOverlapsComplete'];
 const columns = spareColumns('work_session', names, {
   version: [],
-  personId: ['person', 'overlaps'],
-  itemId: ['item', 'overlaps'],
-  taskId: ['task', 'overlaps'],
-  zone: ['overlaps'],
+  personId: ['person', ...overlapFields],
+  itemId: ['item', ...overlapFields],
+  taskId: ['task', ...overlapFields],
+  zone: overlapFields,
   note: [],
   recordedAt: [],
   changedAt: [],
@@ -47,6 +48,7 @@ export const workSessionReads = tableReads('WorkSession', 'work_session', column
   netSeconds,
   earlierVersions,
   overlaps: sessionOverlaps,
+  areOverlapsComplete,
   ...hazardRelationsOfSession,
 });
 

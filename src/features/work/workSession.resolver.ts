@@ -83,6 +83,14 @@ export class WorkSessionResolver {
   overlaps(@Root() session: object, @Info() info: GraphQLResolveInfo) {
     return loadedField(session, info);
   }
+
+  @FieldResolver(() => Boolean, {
+    description:
+      'False: more sessions overlap than are listed, as after a list was brought in twice. Time counts once all the same.',
+  })
+  areOverlapsComplete(@Root() session: object, @Info() info: GraphQLResolveInfo) {
+    return loadedField(session, info);
+  }
 }
 
 @Resolver(() => SessionOverlap)
