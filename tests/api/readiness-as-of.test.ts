@@ -31,12 +31,16 @@ const acts = [
   'takeOutOfHousing',
   'hurtTheSupply',
   'mendTheSupply',
+  'unnameModel',
+  'nameModel',
+  'nameAnother',
 ] as const;
 type Act = (typeof acts)[number];
 
 describe.each(['sqlite', 'postgres'] as const)('readiness as of a past day on %s', (engine) => {
   let api: TestApi;
   let modelId: string;
+  let anotherModelId: string;
   let housing: string;
   let partyId: string;
   let round = 0;
@@ -46,6 +50,10 @@ describe.each(['sqlite', 'postgres'] as const)('readiness as of a past day on %s
     modelId = await story.model('Pellmere 2', {
       roles: [{ role: 'POWER_SUPPLY', isRequired: true }],
       fitOut: [{ designator: 'V1', zone: 'POWER_SECTION' }],
+    });
+    anotherModelId = await story.model('Pellmere 5', {
+      roles: [{ role: 'SPEAKER', isRequired: true }],
+      fitOut: [{ designator: 'V9', zone: 'POWER_SECTION' }],
     });
     housing = await story.accessory('LS-1', 'SPEAKER');
     partyId = (await carried(api, 'createParty', { kind: 'PERSON', name: 'Ada' }, 'party')).id;
@@ -116,6 +124,10 @@ describe.each(['sqlite', 'postgres'] as const)('readiness as of a past day on %s
       const input = { id: `Hazard_${one.id}`, version: one.version, ...done };
       await carried(api, 'clearHazard', input, 'hazard');
     };
+    const change = async (changes: object) => {
+      const version = (await item())?.version;
+      return carried(api, 'changeRig', { id: rigId, version, ...changes }, 'rig');
+    };
     const raise = (itemId: string) =>
       carried(api, 'raiseHazard', { itemId, kind: 'STORED_CHARGE' }, 'hazard');
     const happens: Record<Act, () => Promise<unknown>> = {
@@ -175,6 +187,9 @@ describe.each(['sqlite', 'postgres'] as const)('readiness as of a past day on %s
         carried(api, 'takeOutOfHousing', { accessoryId: supply }, 'accessory').catch(() => null),
       hurtTheSupply: () => raise(supply),
       mendTheSupply: () => clear(supply),
+      unnameModel: () => change({ modelId: null, serialNumber: null }),
+      nameAnother: () => change({ modelId: anotherModelId }),
+      nameModel: () => change({ modelId, serialNumber: `no. ${api.nowMs}` }),
     };
     return { number, happens };
   }

@@ -60,7 +60,7 @@ function shownDerivation(
       },
       atMs,
       [
-        'Models, their fit-outs and limits are taken as they are now.',
+        'Fit-outs, limits and needed roles of models are taken as they are now.',
         'Hours of what is not planned are our own usual figures.',
       ],
     ),

@@ -6,15 +6,16 @@ import { standingItemColumns, type StandingItem } from './standingItems.reads.js
 const deepestHousing = 20;
 
 /**
- * Some items as they stood at an instant, with everything that they were housed in then. Housing and
- * retirement have no dates of their own that survive a change back, so the history is asked.
+ * Some items as they stood at an instant, with everything that they were housed in then. Housing,
+ * retirement, the model that it was taken for and a serial number have no dates of their own that
+ * survive a change, so the history is asked.
  */
 export async function readItemsAsOf(
   source: RowSource,
   itemIds: readonly string[],
   at: string,
-): Promise<StandingItem[]> {
-  const found = new Map<string, StandingItem>();
+): Promise<ItemThen[]> {
+  const found = new Map<string, ItemThen>();
   let wanted = [...new Set(itemIds)];
   for (let depth = 0; wanted.length > 0 && depth < deepestHousing; depth += 1) {
     for (const item of await itemsThen(source, wanted, at)) found.set(item.id, item);
@@ -24,20 +25,29 @@ export async function readItemsAsOf(
   return [...found.values()];
 }
 
+export interface ItemThen extends StandingItem {
+  /** The model that it was taken for then, or null for none; left out where it is that of now. */
+  modelIdThen?: string | null;
+}
+
 interface ItemRow extends StandingItem {
   acquiredOn: string | null;
   wasAway: boolean | number;
+  modelId: string | null;
 }
+
+type KeptItem = StandingItem & { modelId: string | null };
 
 async function itemsThen(
   { rows, dialect }: RowSource,
   ids: readonly string[],
   at: string,
-): Promise<StandingItem[]> {
+): Promise<ItemThen[]> {
   const list = listParameter(ids);
   const day = at.slice(0, 10);
   const items = await rows<ItemRow>(
-    `SELECT ${standingItemColumns}, acquisition.acquired_on AS "acquiredOn",
+    `SELECT ${standingItemColumns}, item.model_id AS "modelId",
+       acquisition.acquired_on AS "acquiredOn",
        (EXISTS (SELECT 1 FROM loan WHERE loan.item_id = item.id AND loan.direction = 'OUT'
           AND loan.lent_on <= ? AND (loan.returned_on IS NULL OR loan.returned_on > ?))
         OR EXISTS (SELECT 1 FROM item_loss WHERE item_loss.item_id = item.id
@@ -58,11 +68,13 @@ async function itemsThen(
   );
   // The last one put in is the first change after that instant: what it found is how things stood.
   const stood = new Map(later.map(({ recordId, before, after }) => [recordId, before ?? after]));
-  return items.map(({ acquiredOn, wasAway, ...item }) => {
+  return items.map(({ acquiredOn, wasAway, modelId, ...item }) => {
     const kept = stood.get(item.id);
-    const then = kept ? (JSON.parse(kept) as Partial<StandingItem>) : {};
+    const then = kept ? (JSON.parse(kept) as Partial<KeptItem>) : {};
     return {
       ...item,
+      ...(then.modelId !== undefined && then.modelId !== modelId && { modelIdThen: then.modelId }),
+      serialNumber: then.serialNumber === undefined ? item.serialNumber : then.serialNumber,
       housedInId: then.housedInId === undefined ? item.housedInId : then.housedInId,
       retiredAt: then.retiredAt === undefined ? item.retiredAt : then.retiredAt,
       isAway: wasAway,

@@ -2,13 +2,14 @@ import type { RowSource } from '../../db/rowSource.js';
 import type { ReadinessFacts } from '../../domain/readiness/readinessFacts.js';
 import { readItemsAsOf } from './itemsAsOf.reads.js';
 import { positionsOf, readinessFactsOf } from './readinessFactsOf.js';
+import { takeModelsThen } from './modelsThen.reads.js';
 import { recordsAround } from './readinessRecords.js';
 import { readServices } from './standingItems.reads.js';
 
 /**
  * What the readiness of some items rests on at an instant, now or past: every fact at its own date
- * (seen, settled, raised, cleared, fitted, removed, read, checked, served), housing and retirement
- * by the history. A fixed number of statements, however many items.
+ * (seen, settled, raised, cleared, fitted, removed, read, checked, served), the rest by the history
+ * (`readItemsAsOf`). A fixed number of statements, however many items.
  */
 export async function readReadinessAsOf(
   source: RowSource,
@@ -20,6 +21,7 @@ export async function readReadinessAsOf(
   const near = [...itemIds, ...services.map(({ accessoryId }) => accessoryId)];
   const items = await readItemsAsOf(source, near, at);
   const records = await recordsAround(source, { itemIds, items, services }, at);
+  await takeModelsThen(source, items, records);
   return new Map(
     itemIds.flatMap((id) => {
       const item = records.items.get(id);
