@@ -1,3 +1,4 @@
+// cspell:words unschädlich risikolos ohne Gefahr benutzen berühren betreiben Gerät
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';

@@ -38,8 +38,10 @@ const firstYear = 1930;
  */
 export function loggedContact(record: AdiRecord): LoggedContact | AdiProblem[] {
   const problems: AdiProblem[] = [];
-  const said = (name: (typeof fieldsRead)[number]): string | null =>
-    record.fields.get(name)?.value.trim() || null;
+  const said = (name: (typeof fieldsRead)[number]): string | null => {
+    const text = record.fields.get(name)?.value.trim() ?? '';
+    return text === '' ? null : text;
+  };
   const refuse = (name: string, message: string): null => {
     problems.push({ offset: record.fields.get(name)?.offset ?? record.offset, message });
     return null;
