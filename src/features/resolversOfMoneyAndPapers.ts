@@ -1,3 +1,4 @@
+import { DossierReadersResolver } from './dossier/dossierReaders.resolver.js';
 import { ReadTokenResolver } from './readTokens/readToken.resolver.js';
 import { WaysOutResolver } from './waysOut/waysOut.resolver.js';
 import { AcquisitionResolver, ExtraCostResolver } from './acquisitions/acquisition.resolver.js';
@@ -132,6 +133,7 @@ export const resolversOfMoneyAndPapers = [
   ReservationsOfTaskResolver,
   DrawsOfFittingResolver,
   StockMutationsResolver,
+  DossierReadersResolver,
   DossierOfItemResolver,
   TheftReportResolver,
   RatesResolver,

@@ -73,3 +73,17 @@ export class DossierFile {
   @Field(() => [DossierWithheld], { description: 'What is left out of it.' })
   withheld!: DossierWithheld[];
 }
+
+@ObjectType({
+  description: 'For whom a dossier is written, and what that means.',
+  simpleResolvers: true,
+})
+export class DossierReaderGuide {
+  @Field(() => DossierReader, { description: 'Who reads it.' })
+  reader!: DossierReader;
+
+  @Field(() => [DossierWithheld], {
+    description: 'What is left out unless the owner says otherwise.',
+  })
+  usuallyWithheld!: readonly DossierWithheld[];
+}

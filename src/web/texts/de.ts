@@ -2,6 +2,7 @@ import { bench } from './de/bench.js';
 import { books } from './de/books.js';
 import { bringList } from './de/bringList.js';
 import { change } from './de/change.js';
+import { dossier } from './de/dossier.js';
 import { frame } from './de/frame.js';
 import { intake } from './de/intake.js';
 import { pictures } from './de/pictures.js';
@@ -19,6 +20,7 @@ export const de: Texts = {
   books,
   bringList,
   change,
+  dossier,
   frame,
   intake,
   pictures,

@@ -2,6 +2,7 @@ import { bench } from './en/bench.js';
 import { books } from './en/books.js';
 import { bringList } from './en/bringList.js';
 import { change } from './en/change.js';
+import { dossier } from './en/dossier.js';
 import { frame } from './en/frame.js';
 import { intake } from './en/intake.js';
 import { pictures } from './en/pictures.js';
@@ -19,6 +20,7 @@ export const en = {
   books,
   bringList,
   change,
+  dossier,
   frame,
   intake,
   pictures,

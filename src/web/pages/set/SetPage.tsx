@@ -6,6 +6,7 @@ import { Loading } from '../../parts/Loading.js';
 import { Notice } from '../../parts/Notice.js';
 import { useTitle } from '../../parts/useTitle.js';
 import { useTexts } from '../../texts/textsContext.js';
+import { SetDossier } from './SetDossier.js';
 import { SetHazards } from './SetHazards.js';
 import { SetHead } from './SetHead.js';
 import { SetMoney } from './SetMoney.js';
@@ -45,6 +46,7 @@ export function SetPage() {
         <SetPlan number={number} />
         <SetMoney item={item} />
         <SetWorth number={number} projects={item.projects} />
+        <SetDossier number={number} />
       </div>
       <SetStory number={number} />
     </article>

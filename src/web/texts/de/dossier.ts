@@ -1,0 +1,26 @@
+export const dossier = {
+  title: 'Dossier',
+  what: 'Alles, was darüber bekannt ist, für einen Leser aufgeschrieben. Was wegbleibt, ist als weggelassen vermerkt; Namen, Orte und Beträge werden auch aus Bemerkungen genommen.',
+  reader: 'Für',
+  readers: {
+    BUYER: 'Kaufinteressierte',
+    INSURER: 'die Versicherung',
+    HEIR: 'Erben',
+  },
+  withhold: 'Weglassen',
+  withheld: {
+    PEOPLE: 'Personen',
+    PRICES: 'Preise',
+    PLACES: 'Orte',
+    SERIAL_NUMBERS: 'Seriennummern',
+    PHOTOGRAPHS: 'Bilder',
+  },
+  leftOut: (parts: string) => `Weggelassen: ${parts}.`,
+  leftIn: (parts: string) => `Zu lesen sind: ${parts}.`,
+  nothingLeftOut: 'Nichts wird weggelassen.',
+  asUsual: 'Wie üblich für diesen Leser',
+  look: 'Ansehen',
+  inNewWindow: 'öffnet sich neben dieser Seite',
+  pdfA4: 'PDF, A4',
+  pdfLetter: 'PDF, Letter',
+};
