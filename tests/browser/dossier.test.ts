@@ -49,7 +49,7 @@ describe('the dossier on the page of a set', () => {
     await sheet().getByLabel('serial numbers').check();
     const said = await sheet().getByRole('status').innerText();
     expect(said).toContain('Left out: prices, places, serial numbers.');
-    expect(said).toContain('The reader learns: people, photographs.');
+    expect(said).toContain('Of these the reader learns: people, photographs.');
     await sheet().getByRole('button', { name: 'As usual for this reader' }).click();
     expect(await sheet().getByRole('status').innerText()).toContain('people, prices, places.');
   });

@@ -16,7 +16,7 @@ export const dossier = {
     PHOTOGRAPHS: 'Bilder',
   },
   leftOut: (parts: string) => `Weggelassen: ${parts}.`,
-  leftIn: (parts: string) => `Zu lesen sind: ${parts}.`,
+  leftIn: (parts: string) => `Davon ist zu lesen: ${parts}.`,
   nothingLeftOut: 'Nichts wird weggelassen.',
   asUsual: 'Wie üblich für diesen Leser',
   look: 'Ansehen',

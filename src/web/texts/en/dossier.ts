@@ -13,7 +13,7 @@ export const dossier = {
     PHOTOGRAPHS: 'photographs',
   },
   leftOut: (parts: string) => `Left out: ${parts}.`,
-  leftIn: (parts: string) => `The reader learns: ${parts}.`,
+  leftIn: (parts: string) => `Of these the reader learns: ${parts}.`,
   nothingLeftOut: 'Nothing is left out.',
   asUsual: 'As usual for this reader',
   look: 'Look at it',
