@@ -76,7 +76,8 @@ describe.each(['sqlite', 'postgres'] as const)('substitutes and prices on %s', (
       grade: null,
       supposedGrade: 'DIRECT',
     });
-    expect(only.unconfirmed).toContain('base of 12AX7');
+    expect(only.unconfirmed).toContain('base of 7025');
+    expect(only.unconfirmed).not.toContain('base of 12AX7');
     const { node } = await api.ask(
       `query ($id: ID!, $other: ID!) { node(id: $id) { ... on PartType {
         substituteBy(candidateId: $other) { serves whyNot partType { designation } } } } }`,
