@@ -10,7 +10,8 @@ const read = (text: string): string => {
 };
 
 // Library of Congress, Extended Date/Time Format (EDTF) Specification, 4 February 2019
-// (loc.gov/standards/datetime): every example of levels 0 to 2. The days beside them follow from the
+// (loc.gov/standards/datetime): every example of levels 0 to 2; edtf-test-lists.test.ts has the list as
+// two others transcribed it. The days beside them follow from the
 // specification's words; ~ ? % widen them by one unit, and a season of 21 to 24 holds for either
 // hemisphere, as this program has it.
 describe('level 0', () => {
