@@ -7,10 +7,10 @@ import type { Surroundings } from './surroundings.js';
 
 /** Opens the collection, does something with it, and closes it whatever comes. */
 export async function withCollection<Result>(
-  { config }: Surroundings,
+  { config, nowMs }: Surroundings,
   fn: (database: Database) => Promise<Result>,
 ): Promise<Result> {
-  const database = await openCollection(config.databaseUrl);
+  const database = await openCollection(config.databaseUrl, nowMs);
   try {
     return await fn(database);
   } finally {

@@ -31,6 +31,9 @@ import { BringUpCorrections1764200001400 } from '../../migrations/1764200001400-
 import { ContactLogs1764200001401 } from '../../migrations/1764200001401-contact-logs.js';
 import { OwnTubeBase1764200000541 } from '../../migrations/1764200000541-own-tube-base.js';
 import { ReadTokens1764200001360 } from '../../migrations/1764200001360-read-tokens.js';
+import { SweepTemplates1764200001330 } from '../../migrations/1764200001330-sweep-templates.js';
+import { PartOrders1764200001331 } from '../../migrations/1764200001331-part-orders.js';
+import { ComputedVersion1764200001332 } from '../../migrations/1764200001332-computed-version.js';
 
 /** Every step of the schema, oldest first. Steps that have landed are never edited. */
 export const migrations = [
@@ -67,4 +70,7 @@ export const migrations = [
   BringUpCorrections1764200001400,
   ReadTokens1764200001360,
   ContactLogs1764200001401,
+  SweepTemplates1764200001330,
+  PartOrders1764200001331,
+  ComputedVersion1764200001332,
 ];

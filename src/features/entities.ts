@@ -6,6 +6,7 @@ import { StoredFileEntity } from './attachments/storedFile.entity.js';
 import { CollectionEntity } from './collection/collection.entity.js';
 import { ExpenseEntity } from './expenses/expense.entity.js';
 import { ChangeEventEntity } from './feed/changeEvent.entity.js';
+import { ComputedVersionEntity } from './computedVersion.entity.js';
 import { BringUpEntity } from './bringUp/bringUp.entity.js';
 import { BringUpStepEntity } from './bringUp/bringUpStep.entity.js';
 import { FindingEntity } from './findings/finding.entity.js';
@@ -28,6 +29,7 @@ import {
 } from './outOfHand/disposal.entity.js';
 import { ItemLossEntity } from './outOfHand/itemLoss.entity.js';
 import { LoanEntity } from './outOfHand/loan.entity.js';
+import { PartOrderEntity } from './orders/partOrder.entity.js';
 import { PartyEntity } from './parties/party.entity.js';
 import { ComponentEntity } from './parts/component.entity.js';
 import { FittingEntity } from './parts/fitting.entity.js';
@@ -62,6 +64,7 @@ import { InstrumentComparisonEntity } from './trends/instrumentComparison.entity
 import { MatchedSetEntity } from './matchedSets/matchedSet.entity.js';
 import { MatchedSetMemberEntity } from './matchedSets/matchedSetMember.entity.js';
 import { SweepEntity } from './sweeps/sweep.entity.js';
+import { SweepTemplateEntity } from './sweeps/sweepTemplate.entity.js';
 import { FindEntity } from './wants/find.entity.js';
 import { WantEntity } from './wants/want.entity.js';
 import { WantSubstituteEntity } from './wants/wantSubstitute.entity.js';
@@ -129,6 +132,7 @@ export const recordEntities = [
   InstrumentComparisonEntity,
   MatchedSetEntity,
   MatchedSetMemberEntity,
+  SweepTemplateEntity,
   SweepEntity,
   FinalCheckEntity,
   BringUpEntity,
@@ -153,6 +157,7 @@ export const recordEntities = [
   AwayEntity,
   WantEntity,
   WantSubstituteEntity,
+  PartOrderEntity,
   FindEntity,
   TaskPartEntity,
   TaskTemplateEntity,
@@ -182,6 +187,7 @@ export const computedEntities = [
   ItemHoursEntity,
   ItemCostEntity,
   ChangeEventEntity,
+  ComputedVersionEntity,
 ] as const;
 
 /**

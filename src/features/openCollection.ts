@@ -2,6 +2,7 @@ import { openDatabase } from '../db/openDatabase.js';
 import type { Database } from '../db/database.js';
 import { migrations } from '../db/migrations.js';
 import type { UnitOfWork } from '../db/unitOfWork.js';
+import { computeWhenOpened } from './computeWhenOpened.js';
 import { accessEntities, computedEntities, recordEntities } from './entities.js';
 import { appendChangeEvent } from './feed/appendChangeEvent.js';
 import { appendHistory } from './history/appendHistory.js';
@@ -9,7 +10,10 @@ import { chainWhenOpened } from './history/chainExisting.js';
 import { refreshComputed } from './refreshComputed.js';
 
 /** Opens a collection's records with everything that must follow from each write. */
-export async function openCollection(url: string): Promise<Database> {
+export async function openCollection(
+  url: string,
+  nowMs: () => number = Date.now,
+): Promise<Database> {
   const database = await openDatabase({
     url,
     entities: [...recordEntities, ...computedEntities, ...accessEntities],
@@ -17,6 +21,7 @@ export async function openCollection(url: string): Promise<Database> {
     beforeCommit: followUp,
   });
   await chainWhenOpened(database);
+  await computeWhenOpened(database, nowMs());
   return database;
 }
 

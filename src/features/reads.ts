@@ -66,7 +66,9 @@ import { trendReads } from './trends/trend.reads.js';
 import { matchedSetReads } from './matchedSets/matchedSet.reads.js';
 import { bringUpReads, bringUpStepReads } from './bringUp/bringUp.reads.js';
 import { sessionHazardReads } from './work/sessionHazard.reads.js';
+import { partOrderReads } from './orders/partOrder.reads.js';
 import { sweepReads, sweepRowReads } from './sweeps/sweep.reads.js';
+import { sweepTemplateReads } from './sweeps/sweepTemplate.reads.js';
 import { findReads, wantedListReads, wantReads } from './wants/want.reads.js';
 import { positionHistoryReads } from './originality/originality.reads.js';
 import { stockLotReads } from './stock/stockLot.reads.js';
@@ -186,6 +188,8 @@ const everyType: readonly TypeReads[] = [
   sessionHazardReads,
   sweepReads,
   sweepRowReads,
+  sweepTemplateReads,
+  partOrderReads,
   stockReservationReads,
   stockDrawReads,
   exchangeRateReads,

@@ -61,7 +61,12 @@ import {
   SubstitutesOfPartTypeResolver,
   SubstitutionResolver,
 } from './substitution/substitution.resolver.js';
+import { PartOrderResolver, PartOrdersOfItemResolver } from './orders/partOrder.resolver.js';
 import { SweepResolver, SweepRowResolver } from './sweeps/sweep.resolver.js';
+import {
+  SweepTemplateResolver,
+  SweepTemplatesOfModelResolver,
+} from './sweeps/sweepTemplate.resolver.js';
 import {
   TrendResolver,
   TrendsOfComponentResolver,
@@ -127,4 +132,8 @@ export const resolversOfThings = [
   MatchedSetsOfComponentResolver,
   SweepResolver,
   SweepRowResolver,
+  SweepTemplateResolver,
+  SweepTemplatesOfModelResolver,
+  PartOrderResolver,
+  PartOrdersOfItemResolver,
 ] as const;

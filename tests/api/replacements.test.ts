@@ -85,7 +85,20 @@ describe.each(['sqlite', 'postgres'] as const)('what a set needs, on %s', (engin
     expect(csv.endsWith('\r\n')).toBe(true);
     const rows: string[][] = parse(csv);
     expect(rows).toHaveLength(4);
-    expect(rows[2]).toEqual(['P-1', "'=C11", '0.047', '600', '1', '1', '2', '0.05']);
+    expect(rows[2]).toEqual([
+      'P-1',
+      "'=C11",
+      '0.047',
+      '600',
+      '1',
+      '1',
+      '2',
+      '0.05',
+      '0',
+      '',
+      '',
+      '',
+    ]);
     for (const cell of rows.flat()) expect(cell).not.toMatch(/^[=+\-@]/);
   });
 

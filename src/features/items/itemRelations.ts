@@ -24,6 +24,7 @@ import { standingRelationsOfItem } from '../standing/standingRelations.js';
 import { outOfHandRelationsOfItem } from '../outOfHand/outOfHand.reads.js';
 import { objectIdRelationsOfItem } from '../objectId/objectId.reads.js';
 import { missingPartRelationsOfItem } from '../replacements/missingParts.reads.js';
+import { orderRelationsOfItem } from '../orders/partOrder.reads.js';
 import { billRelationsOfItem } from '../replacements/billOfMaterials.reads.js';
 import { fittedSpareRelationsOfItem } from '../stock/fittedSpares.reads.js';
 import { replacementRelationsOfItem } from '../replacements/replacementList.reads.js';
@@ -40,6 +41,7 @@ export const itemRelations: Record<string, Relation> = {
   ...worthRelationsOfItem,
   ...replacementRelationsOfItem,
   ...billRelationsOfItem,
+  ...orderRelationsOfItem,
   ...fittedSpareRelationsOfItem,
   ...inspectionRelationsOfItem,
   ...fitOutRelationsOfItem,

@@ -8,6 +8,7 @@ import { columnsOfItem } from '../items/itemColumns.js';
 import { priceRelationsOfModel } from '../prices/price.reads.js';
 import { worthRelationsOfModel } from '../worth/worth.reads.js';
 import { limitsOf } from '../readings/limit.reads.js';
+import { sweepTemplatesOfModel } from '../sweeps/sweepTemplate.reads.js';
 
 const names = [
   'id',
@@ -69,6 +70,7 @@ export const modelReads = tableReads('Model', 'model', columns, {
   ...priceRelationsOfModel,
   ...worthRelationsOfModel,
   ...datedSerialRelationsOfModel,
+  ...sweepTemplatesOfModel,
   items: childPages('Item', {
     table: 'item',
     columns: columnsOfItem,

@@ -5,10 +5,14 @@ import type { Relation, Row } from '../../api/kit/typeReads.js';
 import { listParameter } from '../../db/dialect.js';
 import { groupedBy } from '../../db/groupedBy.js';
 import { billQuantities } from '../../domain/parts/billQuantities.js';
+import { onItsWay } from '../../domain/parts/openOrder.js';
 import { csvText } from '../export/csvText.js';
+import { readOpenOrders, type OrderOnItsWay } from '../orders/openOrders.reads.js';
+import { ordersByIds } from '../orders/partOrder.reads.js';
 import { readStockOnHand } from '../substitution/stockOnHand.reads.js';
 import { readBillGrounds } from './billNeeds.reads.js';
 import { neutralCell } from './neutralCell.js';
+import { orderCells, orderHeads } from './orderCells.js';
 
 const mostSpares = 100;
 
@@ -29,6 +33,10 @@ const billOfMaterials: Relation = async (context, items, args) => {
   );
   const nameOf = new Map(names.map(({ id, name }) => [id, name]));
   const stock = await readStockOnHand(reader, partTypeIds);
+  const orders = groupedBy(
+    await readOpenOrders(reader, { itemIds: ids }),
+    ({ itemId }) => itemId ?? '',
+  );
   const asOf = new Date(context.nowMs).toISOString();
   const values = items.map((item): Row => {
     const own = grounds.get(item.id) ?? [];
@@ -47,22 +55,28 @@ const billOfMaterials: Relation = async (context, items, args) => {
       const partTypeId = some[0]?.partTypeId ?? null;
       const inStock = partTypeId === null ? 0 : (stock.get(partTypeId) ?? 0);
       const need = { places: sum('PLACE'), tasks: sum('TASK'), wanted: sum('WANT') };
-      const { needed, toGet } = billQuantities(need, spares, inStock + sum('ASIDE'));
+      const designators = [...new Set(some.flatMap(({ designator }) => designator ?? []))];
+      const description = some[0]?.description ?? null;
+      const coming = onItsWay({ partTypeId, description, designators }, orders.get(item.id) ?? []);
+      const covered = inStock + sum('ASIDE') + coming.quantity;
+      const { needed, toGet } = billQuantities(need, spares, covered);
       if (needed === 0) return [];
-      const designators = new Set(some.flatMap(({ designator }) => designator ?? []));
       return [
         {
           id: `${item.id} ${key}`,
           parentId: item.id,
           partTypeId,
-          name: nameOf.get(partTypeId ?? '') ?? some[0]?.description ?? '',
-          designators: [...designators],
+          name: nameOf.get(partTypeId ?? '') ?? description ?? '',
+          designators,
           needed,
           forTasks: need.tasks,
           spares,
           inStock,
           putAside: sum('ASIDE'),
           wanted: need.wanted,
+          onOrder: coming.quantity,
+          comingOrders: coming.orders,
+          orderIds: coming.orders.map(({ id }) => id),
           toOrder: toGet,
         },
       ];
@@ -80,7 +94,7 @@ const billOfMaterials: Relation = async (context, items, args) => {
         method:
           'By part type: places of the fit-out that are empty or wrongly filled' +
           (withCapacitors ? ', every capacitor of the fit-out' : '') +
-          ', parts of open tasks, open wants. To order: needed and spares, less what is free on the shelf or put aside for its tasks.',
+          ', parts of open tasks, open wants. To order: needed and spares, less what is free on the shelf, put aside for its tasks, or ordered for it and on its way.',
         counted: [
           {
             what: 'places that lack a part',
@@ -109,6 +123,7 @@ const header = [
   'Put aside',
   'On the wanted list',
   'To order',
+  ...orderHeads,
 ];
 
 const csvOf = (inventoryNumber: string, lines: readonly Row[]): string =>
@@ -119,9 +134,10 @@ const csvOf = (inventoryNumber: string, lines: readonly Row[]): string =>
         inventoryNumber,
         String(line['name']),
         (line['designators'] as string[]).join(' '),
-        ...['needed', 'spares', 'inStock', 'putAside', 'wanted', 'toOrder'].map((field) =>
-          String(line[field]),
+        ...['needed', 'spares', 'inStock', 'putAside', 'wanted', 'toOrder', 'onOrder'].map(
+          (field) => String(line[field]),
         ),
+        ...orderCells(line['comingOrders'] as OrderOnItsWay[]),
       ].map(neutralCell),
     ),
   ]);
@@ -135,4 +151,7 @@ export const billReads = computedReads('BillOfMaterials', {
   },
 });
 
-export const billLineReads = computedReads('BillLine', { partType: one('PartType', 'partTypeId') });
+export const billLineReads = computedReads('BillLine', {
+  partType: one('PartType', 'partTypeId'),
+  orders: ordersByIds,
+});

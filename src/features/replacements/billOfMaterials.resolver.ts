@@ -2,6 +2,7 @@ import type { GraphQLResolveInfo } from 'graphql';
 import { Arg, FieldResolver, Info, Int, Resolver, Root } from 'type-graphql';
 import { loadedField } from '../../api/kit/loadRelations.js';
 import { Item } from '../items/item.type.js';
+import { PartOrder } from '../orders/partOrder.type.js';
 import { PartType } from '../parts/partType.type.js';
 import { BillLine, BillOfMaterials } from './billOfMaterials.type.js';
 
@@ -37,6 +38,11 @@ export class BillOfMaterialsResolver {
 export class BillLineResolver {
   @FieldResolver(() => PartType, { nullable: true, description: 'The part type; or null.' })
   partType(@Root() line: object, @Info() info: GraphQLResolveInfo) {
+    return loadedField(line, info);
+  }
+
+  @FieldResolver(() => [PartOrder], { description: 'What is on its way, the oldest order first.' })
+  orders(@Root() line: object, @Info() info: GraphQLResolveInfo) {
     return loadedField(line, info);
   }
 }

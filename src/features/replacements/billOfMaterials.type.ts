@@ -27,7 +27,12 @@ export class BillLine {
   @Field(() => Int, { description: 'Still open on the wanted list for this item.' })
   wanted!: number;
 
-  @Field(() => Int, { description: 'To be ordered: needed and spares, less what is there.' })
+  @Field(() => Int, { description: 'Ordered for this item and on its way.' })
+  onOrder!: number;
+
+  @Field(() => Int, {
+    description: 'To be ordered: needed and spares, less what is there or on its way.',
+  })
   toOrder!: number;
 }
 

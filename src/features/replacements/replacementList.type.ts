@@ -36,6 +36,17 @@ export class ReplacementLine {
 
   @Field(() => Int, { description: 'How many more to have at hand.' })
   spares!: number;
+
+  @Field(() => Int, { description: 'Ordered for these places and on its way.' })
+  onOrder!: number;
+
+  @Field(() => [String], {
+    description: 'How it is on its way: when ordered, where from, when expected; empty if not.',
+  })
+  ordered!: string[];
+
+  @Field(() => Int, { description: 'Still to be ordered: needed and spares, less on its way.' })
+  toOrder!: number;
 }
 
 @ObjectType({

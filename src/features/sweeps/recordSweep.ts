@@ -9,12 +9,12 @@ import type { UnitOfWork } from '../../db/unitOfWork.js';
 import { itemFitOut } from '../inspections/itemFitOut.js';
 import { fittingsGuard } from '../parts/fittingsGuard.js';
 import { ReadingEntity } from '../readings/reading.entity.js';
-import { ucumProblem } from '../readings/ucum.js';
+import { checkColumns } from './checkColumns.js';
+import { plannedSweep } from './plannedSweep.js';
 import { sweepRows } from './sweepRows.js';
 import { SweepEntity } from './sweep.entity.js';
 import type { RecordSweepInput } from './sweep.inputs.js';
 
-const mostQuantities = 20;
 const mostRows = 200;
 
 /** Keeps what can be kept of a sweep, row by row; all rows refused: the sweep is refused. */
@@ -29,16 +29,17 @@ export async function recordSweep(work: UnitOfWork, input: RecordSweepInput): Pr
   const takenById = optionalRecordId('Party', input.takenById ?? null, ['takenById']);
   await check.exists('party', takenById, ['takenById']);
   const takenAt = pastInstant(check, work, input.takenAt, ['takenAt']);
-  checkSize(check, input.quantities.length, mostQuantities, ['quantities']);
-  checkSize(check, input.rows.length, mostRows, ['rows']);
-  for (const [index, { quantity, unit }] of input.quantities.entries()) {
-    check.words(quantity, ['quantities', String(index), 'quantity'], 80);
-    const problem = ucumProblem(unit);
-    if (problem !== null) check.refuse(problem, ['quantities', String(index), 'unit']);
-  }
+  const planned = await plannedSweep(work, itemId, input);
+  checkColumns(check, planned.quantities);
+  const { length } = input.rows;
+  check.that(
+    length >= 1 && length <= mostRows,
+    `Send from 1 to ${mostRows}; these are ${length}.`,
+    ['rows'],
+  );
   check.done();
 
-  const swept = await sweepRows(work, input, { ...fitOut, itemId, takenAt, takenById });
+  const swept = await sweepRows(work, input, { ...fitOut, ...planned, itemId, takenAt, takenById });
   if (swept.every(({ row }) => row.problems.length > 0)) {
     throw new Refusal(swept.flatMap(({ row }) => row.problems));
   }
@@ -48,9 +49,7 @@ export async function recordSweep(work: UnitOfWork, input: RecordSweepInput): Pr
     swept.flatMap(({ readings }) => readings),
   );
   const rows = swept.map(({ row }) => row);
-  return (await insertRow(work, SweepEntity, { key, digest, itemId, rows })).id;
-}
-
-function checkSize(check: Checklist, size: number, most: number, path: string[]): void {
-  check.that(size >= 1 && size <= most, `Send from 1 to ${most}; these are ${size}.`, path);
+  const { templateId, designators: plannedDesignators } = planned;
+  const values = { key, digest, itemId, templateId, plannedDesignators, rows };
+  return (await insertRow(work, SweepEntity, values)).id;
 }

@@ -27,6 +27,13 @@ export class SweepEntity extends KeptRow {
   @ReferenceColumn('item')
   itemId!: string;
 
+  @ReferenceColumn('sweep_template', { nullable: true })
+  templateId!: string | null;
+
+  /** The positions that the template named when it was used. */
+  @JsonColumn({ nullable: true })
+  plannedDesignators!: string[] | null;
+
   @JsonColumn()
   rows!: SweptRow[];
 }

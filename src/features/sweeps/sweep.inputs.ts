@@ -41,14 +41,27 @@ export class RecordSweepInput {
   @Field(() => ID, { description: 'The rig or accessory.' })
   itemId!: string;
 
-  @Field(() => [SweepQuantityInput], { description: 'The columns, from 1 to 20.' })
-  quantities!: SweepQuantityInput[];
+  @Field(() => ID, {
+    nullable: true,
+    description:
+      'A sweep template of its model: what is left out below is taken from it, and its positions that no row reads are named in the answer.',
+  })
+  templateId?: string | null;
+
+  @Field(() => [SweepQuantityInput], {
+    nullable: true,
+    description: 'The columns, from 1 to 20. May be left out with a template.',
+  })
+  quantities?: SweepQuantityInput[] | null;
 
   @Field(() => [SweepRowInput], { description: 'The rows, from 1 to 200.' })
   rows!: SweepRowInput[];
 
-  @Field(() => ReadingTier, { description: 'On a tester, or in circuit.' })
-  tier!: ReadingTier;
+  @Field(() => ReadingTier, {
+    nullable: true,
+    description: 'On a tester, or in circuit. May be left out with a template.',
+  })
+  tier?: ReadingTier | null;
 
   @Field(() => String, { nullable: true, description: 'The instrument.' })
   instrument?: string | null;

@@ -10,6 +10,7 @@ import { Reading } from '../readings/reading.type.js';
 import { recordSweep } from './recordSweep.js';
 import { RecordSweepInput } from './sweep.inputs.js';
 import { Sweep, SweepRow } from './sweep.type.js';
+import { SweepTemplate } from './sweepTemplate.type.js';
 
 const asSweep = { field: 'sweep', typeName: 'Sweep' };
 const RecordSweepPayload = payloadOf(
@@ -28,6 +29,14 @@ export class SweepResolver {
 
   @FieldResolver(() => [SweepRow], { description: 'Its rows, as sent.' })
   rows(@Root() sweep: object, @Info() info: GraphQLResolveInfo) {
+    return loadedField(sweep, info);
+  }
+
+  @FieldResolver(() => SweepTemplate, {
+    nullable: true,
+    description: 'The template that it was taken with; null if without one.',
+  })
+  template(@Root() sweep: object, @Info() info: GraphQLResolveInfo) {
     return loadedField(sweep, info);
   }
 

@@ -32,4 +32,10 @@ export class Sweep extends Node {
 
   @Field(() => Int, { description: 'How many rows were refused.' })
   refusedRowCount!: number;
+
+  @Field(() => [String], {
+    description:
+      'Positions that its template named and of which no reading was kept; empty without a template.',
+  })
+  positionsLeft!: string[];
 }

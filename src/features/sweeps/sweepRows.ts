@@ -12,10 +12,11 @@ import { checkReading } from '../readings/checkReading.js';
 import { readLimitsOfSubjects, type KeptLimit } from '../readings/limitsOfSubjects.reads.js';
 import type { ReadingEntity } from '../readings/reading.entity.js';
 import type { SweptRow } from './sweep.entity.js';
+import type { PlannedSweep } from './plannedSweep.js';
 import type { RecordSweepInput, SweepRowInput } from './sweep.inputs.js';
 
 /** What holds for the whole sweep. */
-interface SweepOf extends ItemFitOut {
+interface SweepOf extends ItemFitOut, PlannedSweep {
   itemId: string;
   takenAt: string;
   takenById: string | null;
@@ -48,7 +49,7 @@ export async function sweepRows(
           `${designator} is in this sweep already: send a second reading of it in a sweep of its own.`,
           [...path, 'designator'],
         );
-        checkValues(check, row, input.quantities.length, [...path, 'values']);
+        checkValues(check, row, sweep.quantities.length, [...path, 'values']);
         check.done();
         seen.add(designator);
         const componentId =
@@ -60,7 +61,9 @@ export async function sweepRows(
   }
   const componentIds = rows.flatMap((row) => row.componentId ?? []);
   const limits = await readLimitsOfSubjects(rowSourceInWork(work), componentIds, []);
-  return rows.map((row, index) => readingsOf(work, input, sweep, { row, index, limits }));
+  return rows.map((row, index) =>
+    readingsOf(work, input.rows[index], sweep, { row, index, limits }),
+  );
 }
 
 async function rowByRow(designator: string, act: () => Promise<SweptRow>): Promise<SweptRow> {
@@ -135,8 +138,8 @@ async function fitExpected(
 
 function readingsOf(
   work: UnitOfWork,
-  { quantities, rows, tier, instrument, method }: RecordSweepInput,
-  { takenAt, takenById }: SweepOf,
+  given: SweepRowInput | undefined,
+  { quantities, tier, instrument, method, takenAt, takenById }: SweepOf,
   {
     row,
     index,
@@ -144,13 +147,12 @@ function readingsOf(
   }: { row: SweptRow; index: number; limits: ReadonlyMap<string, readonly KeptLimit[]> },
 ): SweptReadings {
   const { componentId } = row;
-  const given = rows[index];
   if (componentId === null || !given) return { row, readings: [] };
   const check = new Checklist(work);
   const common = {
     tier,
-    instrument: instrument ?? null,
-    method: method ?? null,
+    instrument,
+    method,
     takenAt: new Date(takenAt),
     note: given.note ?? null,
   };

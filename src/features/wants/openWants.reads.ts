@@ -1,8 +1,10 @@
 import { listParameter } from '../../db/dialect.js';
 import type { RowSource } from '../../db/rowSource.js';
 import { fitOutCompleteness } from '../../domain/completeness/fitOutCompleteness.js';
+import { onItsWay } from '../../domain/parts/openOrder.js';
 import { byUrgency, wantUrgency, type WantUrgency } from '../../domain/wants/wantUrgency.js';
 import { readCompletenessFacts } from '../inspections/completenessFacts.reads.js';
+import { readOpenOrders, type OrderOnItsWay } from '../orders/openOrders.reads.js';
 
 export interface WantRow {
   id: string;
@@ -26,6 +28,9 @@ export interface StandingWant extends WantRow {
   urgency: WantUrgency;
   openTasksWaiting: number;
   openQuantity: number;
+  onOrderQuantity: number;
+  /** What is on its way for it. */
+  orders: OrderOnItsWay[];
 }
 
 const columns = `want.id AS "id", want.version AS "version", want.part_type_id AS "partTypeId",
@@ -58,6 +63,7 @@ export async function readWants(
   const waiting = await readTasksWaiting(source, rows);
   const itemIds = [...new Set(rows.flatMap((want) => want.itemId ?? []))];
   const facts = await readCompletenessFacts(source, itemIds);
+  const orders = await readOpenOrders(source, { itemIds, wantIds: rows.map(({ id }) => id) });
   return rows
     .map((want) => {
       const openTasksWaiting = waiting.get(want.id) ?? 0;
@@ -73,9 +79,30 @@ export async function readWants(
         isPositionFilled: standing?.state === 'PRESENT',
       });
       const openQuantity = Math.max(0, want.quantity - want.foundQuantity);
-      return { ...want, urgency, openTasksWaiting, openQuantity };
+      const coming = comingFor(want, orders);
+      return {
+        ...want,
+        urgency,
+        openTasksWaiting,
+        openQuantity,
+        onOrderQuantity: coming.quantity,
+        orders: coming.orders,
+      };
     })
     .sort(byUrgency);
+}
+
+/** What names the want; and what is for the same part or place of its set without naming any want. */
+function comingFor(want: WantRow, orders: readonly OrderOnItsWay[]) {
+  const own = orders.filter(({ wantId }) => wantId === want.id);
+  const designators = want.designator === null ? [] : [want.designator];
+  const unnamed =
+    want.itemId === null
+      ? []
+      : orders.filter(({ wantId, itemId }) => wantId === null && itemId === want.itemId);
+  const others = onItsWay({ ...want, designators }, unnamed);
+  const named = own.reduce((sum, { quantity }) => sum + quantity, 0);
+  return { quantity: named + others.quantity, orders: [...own, ...others.orders] };
 }
 
 /** For each want with an open task: that task and all open ones after it. */

@@ -4,16 +4,19 @@ import { tableReads } from '../../api/kit/tableReads.js';
 import type { Relation, Row, TypeReads } from '../../api/kit/typeReads.js';
 import { listParameter } from '../../db/dialect.js';
 import { moneyAmount } from '../money/moneyAmount.js';
+import { ordersByIds } from '../orders/partOrder.reads.js';
 import { readStandIns, readWantPrices } from './insteadOf.reads.js';
 import { readWants, type StandingWant } from './openWants.reads.js';
 import { readWantedSheet } from './wantedSheet.reads.js';
 
 /** A want as the API shows it. */
 function shownWant(want: StandingWant, nowMs: number): Row {
-  const { urgency, openTasksWaiting, foundQuantity, openQuantity, ...kept } = want;
+  const { urgency, openTasksWaiting, foundQuantity, openQuantity, orders, ...others } = want;
+  const { onOrderQuantity, ...kept } = others;
   const { ceilingMinorUnits, ceilingCurrency } = kept;
   return {
     ...kept,
+    orderIds: orders.map(({ id }) => id),
     ceiling:
       ceilingMinorUnits === null || ceilingCurrency === null
         ? null
@@ -23,12 +26,14 @@ function shownWant(want: StandingWant, nowMs: number): Row {
       openTasksWaiting,
       foundQuantity,
       openQuantity,
+      onOrderQuantity,
       basis: {
         method:
-          'Work stops when the task it is for is open; a set stops when its required position is not known to be filled. Found is what was bought for it.',
+          'Work stops when the task it is for is open; a set stops when its required position is not known to be filled. Found is what was bought for it; on its way what was ordered for it, or for its part or place of the set.',
         counted: [
           { what: 'open tasks that wait', count: openTasksWaiting },
           { what: 'units found', count: foundQuantity },
+          { what: 'units on their way', count: onOrderQuantity },
         ],
         assumptions: [],
         asOf: new Date(nowMs).toISOString(),
@@ -62,6 +67,7 @@ export const wantReads: TypeReads = {
     item: one('Item', 'itemId'),
     task: one('Task', 'taskId'),
     substitutes,
+    orders: ordersByIds,
     standIns: async (context, wants) => {
       const values = await readStandIns(context, wants);
       return { values, children: values.flat(), childType: 'Substitute' };

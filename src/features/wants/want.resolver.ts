@@ -5,6 +5,7 @@ import { carryOut } from '../../api/kit/carryOut.js';
 import { loadedField, loadRelations } from '../../api/kit/loadRelations.js';
 import { payloadOf } from '../../api/kit/payloadOf.js';
 import { Item } from '../items/item.type.js';
+import { PartOrder } from '../orders/partOrder.type.js';
 import { PartType } from '../parts/partType.type.js';
 import { PriceEstimate } from '../prices/price.type.js';
 import { Substitute } from '../substitution/substitution.type.js';
@@ -33,6 +34,11 @@ export class WantResolver {
 
   @FieldResolver(() => Task, { nullable: true, description: 'The task that waits; or null.' })
   task(@Root() want: object, @Info() info: GraphQLResolveInfo) {
+    return loadedField(want, info);
+  }
+
+  @FieldResolver(() => [PartOrder], { description: 'What is ordered for it and on its way.' })
+  orders(@Root() want: object, @Info() info: GraphQLResolveInfo) {
     return loadedField(want, info);
   }
 

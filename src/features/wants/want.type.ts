@@ -26,6 +26,9 @@ export class WantStanding {
   @Field(() => Int, { description: 'How many are still looked for.' })
   openQuantity!: number;
 
+  @Field(() => Int, { description: 'How many are ordered and on their way.' })
+  onOrderQuantity!: number;
+
   @Field(() => Basis, { description: 'How it came about.' })
   basis!: Basis;
 }

@@ -1,4 +1,5 @@
 import { moneyAmount } from '../money/moneyAmount.js';
+import { orderInWords } from '../orders/orderInWords.js';
 import type { StandingWant } from './openWants.reads.js';
 
 const urgencyWords = {
@@ -30,6 +31,7 @@ export function wantedListHtml(lines: readonly WantedLine[], asOf: string): stri
       [inventoryNumber, designator].filter(Boolean).join(' '),
       `${urgencyWords[want.urgency]}${want.openTasksWaiting > 0 ? ` (${want.openTasksWaiting})` : ''}`,
       instead.join(', '),
+      want.orders.map(orderInWords).join('; '),
       note ?? '',
     ];
     const figures = [String(want.openQuantity), ceilingOf(want), usual.join(', ')];
@@ -37,7 +39,7 @@ export function wantedListHtml(lines: readonly WantedLine[], asOf: string): stri
       .map((figure) => `<td class="figure">${escaped(figure)}</td>`)
       .join('')}</tr>`;
   });
-  const heads = ['What', 'For', 'How badly', 'Will do instead', 'Remarks']
+  const heads = ['What', 'For', 'How badly', 'Will do instead', 'On order', 'Remarks']
     .map((head) => `<th scope="col">${head}</th>`)
     .join('');
   return (

@@ -7,9 +7,10 @@ import { useTexts } from '../../texts/textsContext.js';
 import type { BenchItem } from './BenchPage.js';
 import { knownQuantities, measuredPlaces } from './measuredPlaces.js';
 import { MeasuredFields } from './MeasuredFields.js';
-import { newSweep, onToNext, rowTaken } from './sweepDraft.js';
+import { newSweep, onToNext, rowTaken, valuesOf } from './sweepDraft.js';
 import { SweepLine } from './SweepLine.js';
 import { SweepRows } from './SweepRows.js';
+import { SweepTemplates } from './SweepTemplates.js';
 import { useSweep, type SweptCount } from './useSweep.js';
 import styles from './BenchEntry.module.css';
 
@@ -26,6 +27,9 @@ export function SweepEntry({ item }: { item: BenchItem }) {
   const rows = draft.rows.map((row, index) => ({ ...row, said: [...row.said, ...ofRow(index)] }));
   return (
     <div className={styles['form']}>
+      {item.model && (
+        <SweepTemplates model={item.model} draft={draft} places={places} change={change} />
+      )}
       <MeasuredFields
         name="sweep"
         measured={draft}
@@ -55,17 +59,19 @@ export function SweepEntry({ item }: { item: BenchItem }) {
           change(changes);
         }}
         take={() => {
-          change(draft.value.trim() === '' ? onToNext(draft, places) : rowTaken(draft, places));
+          const isTyped = valuesOf(draft, draft).some((value) => value.trim() !== '');
+          change(isTyped ? rowTaken(draft, places) : onToNext(draft, places));
         }}
       />
       <p role="status" className={styles['kept']}>
-        {outcome && bench.sweepKept(outcome.kept, outcome.refused)}
+        {outcome && bench.sweepKept(outcome.kept, outcome.refused)}{' '}
+        {outcome && outcome.left.length > 0 && bench.positionsLeft(outcome.left.join(', '))}
       </p>
       <SweepRows
         draft={{ ...draft, rows }}
         places={places}
-        again={({ designator, value }) => {
-          change({ designator, value });
+        again={({ designator, value, moreValues = [] }) => {
+          change({ designator, value, moreValues });
         }}
         drop={(designator) => {
           const left = draft.rows.filter((row) => row.designator !== designator);

@@ -1,10 +1,10 @@
-import { useRef } from 'react';
+import type { FormEvent } from 'react';
 import { Button } from '../../parts/Button.js';
 import { Field } from '../../parts/Field.js';
 import { useTexts } from '../../texts/textsContext.js';
 import type { MeasuredPlace } from './measuredPlaces.js';
-import { placeNamed, type SweepDraft } from './sweepDraft.js';
-import { typedVerdict } from './typedVerdict.js';
+import { rowVerdict } from './rowVerdict.js';
+import { columnsOf, placeNamed, valuesOf, type SweepDraft } from './sweepDraft.js';
 import { VerdictWords } from './VerdictWords.js';
 import styles from './SweepLine.module.css';
 
@@ -21,21 +21,25 @@ export function SweepLine({
   take: () => void;
 }) {
   const { bench } = useTexts();
-  const value = useRef<HTMLInputElement>(null);
   const place = placeNamed(places, draft.designator);
-  const isTyped = draft.value.trim() !== '';
-  const word = typedVerdict(draft, place?.limits ?? []);
+  const columns = columnsOf(draft);
+  const values = valuesOf(draft, draft);
+  const isTyped = values.some((typed) => typed.trim() !== '');
+  const word = rowVerdict(draft, draft, place);
+  const submit = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const inputs = [...event.currentTarget.querySelectorAll<HTMLInputElement>('[data-value]')];
+    const at = inputs.findIndex((input) => input === document.activeElement);
+    // Enter goes through the columns first; in the last one it takes the row.
+    const following = at >= 0 && isTyped ? inputs[at + 1] : undefined;
+    const isDone = isTyped ? draft.designator.trim() !== '' : at >= 0;
+    if (!following && isDone) take();
+    const next = following ?? inputs[0];
+    next?.focus();
+    next?.select();
+  };
   return (
-    <form
-      className={styles['line']}
-      onSubmit={(event) => {
-        event.preventDefault();
-        const isAtValue = document.activeElement === value.current;
-        if (isTyped ? draft.designator.trim() !== '' : isAtValue) take();
-        value.current?.focus();
-        value.current?.select();
-      }}
-    >
+    <form className={styles['line']} onSubmit={submit}>
       <Field label={bench.position}>
         <input
           list="sweep-positions"
@@ -47,17 +51,23 @@ export function SweepLine({
           }}
         />
       </Field>
-      <Field label={bench.value}>
-        <input
-          ref={value}
-          inputMode="decimal"
-          value={draft.value}
-          enterKeyHint="next"
-          onChange={(event) => {
-            change({ value: event.target.value });
-          }}
-        />
-      </Field>
+      {columns.map(({ quantity, unit }, index) => (
+        <Field
+          key={`${index} ${quantity} ${unit}`}
+          label={columns.length === 1 ? bench.value : `${quantity} (${unit})`}
+        >
+          <input
+            data-value={index}
+            inputMode="decimal"
+            value={values[index] ?? ''}
+            enterKeyHint="next"
+            onChange={({ target }) => {
+              const typed = values.map((value, own) => (own === index ? target.value : value));
+              change({ value: typed[0] ?? '', moreValues: typed.slice(1) });
+            }}
+          />
+        </Field>
+      ))}
       <Button type="submit">{bench.next}</Button>
       <datalist id="sweep-positions">
         {places.map(({ designator }) => (

@@ -2,8 +2,8 @@ import { Button } from '../../parts/Button.js';
 import { figureCell, Table } from '../../parts/Table.js';
 import { useTexts } from '../../texts/textsContext.js';
 import type { MeasuredPlace } from './measuredPlaces.js';
-import { placeNamed, type SweepDraft, type SweptRow } from './sweepDraft.js';
-import { typedVerdict } from './typedVerdict.js';
+import { rowVerdict } from './rowVerdict.js';
+import { columnsOf, placeNamed, valuesOf, type SweepDraft, type SweptRow } from './sweepDraft.js';
 import { VerdictWords } from './VerdictWords.js';
 import styles from './SweepRows.module.css';
 
@@ -35,13 +35,15 @@ export function SweepRows({
       {draft.rows.length > 0 && (
         <Table name={bench.rows} head={head}>
           {draft.rows.map((row) => {
-            const limits = placeNamed(places, row.designator)?.limits ?? [];
-            const word = typedVerdict({ ...draft, value: row.value }, limits);
+            const word = rowVerdict(draft, row, placeNamed(places, row.designator));
+            const values = valuesOf(row, draft);
             return (
               <tr key={row.designator}>
                 <th scope="row">{row.designator}</th>
                 <td className={figureCell}>
-                  {row.value} {draft.unit}
+                  {columnsOf(draft)
+                    .flatMap(({ unit }, index) => (values[index] ? `${values[index]} ${unit}` : []))
+                    .join(' · ')}
                 </td>
                 <td>
                   <div className={styles['said']}>

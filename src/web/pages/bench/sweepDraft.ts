@@ -6,6 +6,8 @@ import type { Measured } from './MeasuredFields.js';
 export interface SweptRow {
   designator: string;
   value: string;
+  /** Of the further columns, in their order. */
+  moreValues?: readonly string[];
   /** Why the program refused it; empty until it did. */
   said: readonly string[];
 }
@@ -14,9 +16,16 @@ export interface SweepDraft extends Measured {
   /** The name that the sweep is sent under: the same until something in it changes. */
   key: string;
   fitsExpected: boolean;
+  /** Empty when none is used. */
+  templateId: string;
+  /** Columns beside the first, as a template brings them along. */
+  more: readonly { quantity: string; unit: string }[];
+  /** The positions of the template, in its order; empty: those of the fit-out. */
+  planned: readonly string[];
   /** What is being typed. */
   designator: string;
   value: string;
+  moreValues: readonly string[];
   rows: readonly SweptRow[];
   kept: readonly { designator: string; value: string; word: VerdictWord }[];
 }
@@ -35,8 +44,12 @@ export function newSweep(
     tier: likely?.tier ?? 'TESTER',
     instrument: '',
     fitsExpected: true,
+    templateId: '',
+    more: [],
+    planned: [],
     designator: first?.designator ?? '',
     value: '',
+    moreValues: [],
     rows: [],
     kept: [],
   };
@@ -53,7 +66,8 @@ export const placeNamed = (
 export function rowTaken(draft: SweepDraft, places: readonly MeasuredPlace[]): SweepDraft {
   const typed = draft.designator.trim();
   const designator = placeNamed(places, typed)?.designator ?? typed;
-  const row = { designator, value: draft.value.trim(), said: [] };
+  const moreValues = draft.more.map((_column, index) => (draft.moreValues[index] ?? '').trim());
+  const row = { designator, value: draft.value.trim(), moreValues, said: [] };
   const isTaken = draft.rows.some((one) => one.designator === designator);
   const rows = isTaken
     ? draft.rows.map((one) => (one.designator === designator ? row : one))
@@ -61,14 +75,33 @@ export function rowTaken(draft: SweepDraft, places: readonly MeasuredPlace[]): S
   return onToNext({ ...draft, rows, key: newKey() }, places);
 }
 
-/** The next position of the fit-out that limits are known for and that has no row yet. */
+/**
+ * The next position without a row: of the template in its order, else of the fit-out, where those
+ * that limits are known for go first.
+ */
 export function onToNext(draft: SweepDraft, places: readonly MeasuredPlace[]): SweepDraft {
   const taken = new Set([...draft.rows, ...draft.kept].map(({ designator }) => designator));
-  const from = places.findIndex((place) => place === placeNamed(places, draft.designator));
-  const following = [...places.slice(from + 1), ...places.slice(0, from + 1)];
+  const asked = draft.planned.flatMap((designator) => placeNamed(places, designator) ?? []);
+  const order = asked.length > 0 ? asked : places;
+  const from = order.findIndex((place) => place === placeNamed(order, draft.designator));
+  const following = [...order.slice(from + 1), ...order.slice(0, from + 1)];
   const open = following.filter(
     ({ designator }) => !taken.has(designator) && designator !== draft.designator,
   );
-  const next = open.find(({ limits }) => limits.length > 0) ?? open[0];
-  return { ...draft, designator: next?.designator ?? '', value: '' };
+  const limited = asked.length > 0 ? undefined : open.find(({ limits }) => limits.length > 0);
+  return {
+    ...draft,
+    designator: (limited ?? open[0])?.designator ?? '',
+    value: '',
+    moreValues: [],
+  };
 }
+
+/** Every column, the first among them. */
+export const columnsOf = ({ quantity, unit, more }: SweepDraft) => [{ quantity, unit }, ...more];
+
+/** What was typed for each column. */
+export const valuesOf = (
+  { value, moreValues = [] }: Pick<SweptRow, 'value' | 'moreValues'>,
+  { more }: SweepDraft,
+): string[] => [value, ...more.map((_column, index) => moreValues[index] ?? '')];

@@ -2,12 +2,15 @@ import { newKey } from '../../api/newKey.js';
 import { useSend, type ShownProblem } from '../../api/useSend.js';
 import type { Draft } from '../../drafts/useDraft.js';
 import { RecordSweepDocument } from '../../gql/graphql.js';
-import type { SweepDraft } from './sweepDraft.js';
+import { gravestVerdict } from './gravestVerdict.js';
+import { columnsOf, valuesOf, type SweepDraft } from './sweepDraft.js';
 import { typedNumber } from './typedNumber.js';
 
 export interface SweptCount {
   kept: number;
   refused: number;
+  /** Positions of the template that nothing was read of yet. */
+  left: string[];
 }
 
 /**
@@ -17,7 +20,7 @@ export interface SweptCount {
 export function useSweep(itemId: string, { draft, change }: Draft<SweepDraft>) {
   const { send, problems, isSending } = useSend(RecordSweepDocument, (data) => data.recordSweep);
   const sweep = async (): Promise<SweptCount | null> => {
-    const { key, quantity, unit, tier, fitsExpected, rows } = draft;
+    const { key, tier, fitsExpected, rows, templateId } = draft;
     const answer = await send({
       input: {
         key,
@@ -25,10 +28,13 @@ export function useSweep(itemId: string, { draft, change }: Draft<SweepDraft>) {
         tier,
         fitsExpected,
         instrument: draft.instrument.trim() || null,
-        quantities: [{ quantity, unit }],
-        rows: rows.map(({ designator, value }) => ({
-          designator,
-          values: [typedNumber(value) ?? value],
+        templateId: templateId || null,
+        quantities: columnsOf(draft).map(({ quantity, unit }) => ({ quantity, unit })),
+        rows: rows.map((row) => ({
+          designator: row.designator,
+          values: valuesOf(row, draft).map((value) =>
+            value.trim() === '' ? null : (typedNumber(value) ?? value),
+          ),
         })),
       },
     });
@@ -38,12 +44,16 @@ export function useSweep(itemId: string, { draft, change }: Draft<SweepDraft>) {
       const messages = (said[index]?.problems ?? []).map(({ message }) => message);
       return messages.length > 0 ? [{ ...row, said: messages }] : [];
     });
-    const kept = rows.flatMap(({ designator, value }, index) => {
-      const word = said[index]?.readings[0]?.verdict.word;
-      return word ? [{ designator, value, word }] : [];
+    const kept = rows.flatMap((row, index) => {
+      const words = (said[index]?.readings ?? []).map(({ verdict }) => verdict.word);
+      const word = gravestVerdict(words);
+      const value = valuesOf(row, draft).join(' · ');
+      return word ? [{ designator: row.designator, value, word }] : [];
     });
     change({ key: newKey(), rows: refused, kept: [...draft.kept, ...kept] });
-    return { kept: kept.length, refused: refused.length };
+    const earlier = new Set(draft.kept.map(({ designator }) => designator));
+    const left = answer.sweep.positionsLeft.filter((designator) => !earlier.has(designator));
+    return { kept: kept.length, refused: refused.length, left };
   };
   return { sweep, problems, isSending, ofRow: (index: number) => rowProblems(problems, index) };
 }

@@ -45,6 +45,11 @@ export function WantedLine({
       {want.substitutes.length > 0 && (
         <p>{wanted.instead(want.substitutes.map(({ designation }) => designation).join(', '))}</p>
       )}
+      {want.orders.map(({ id, quantity, orderedFrom, expectedOn }) => (
+        <p key={id} className={styles['onOrder']}>
+          {wanted.onOrder(quantity, orderedFrom, expectedOn && formats.localDay(expectedOn))}
+        </p>
+      ))}
       {want.note && <p className={styles['soft']}>{want.note}</p>}
       <div data-print="no">
         {isBuying ? (

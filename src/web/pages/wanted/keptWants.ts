@@ -18,10 +18,15 @@ interface Kept extends DBSchema {
 let opened: Promise<IDBPDatabase<Kept>> | undefined;
 
 const kept = (): Promise<IDBPDatabase<Kept>> =>
-  (opened ??= openDB<Kept>('reglow-wanted', 1, {
-    upgrade: (database) => {
-      database.createObjectStore('list');
-      database.createObjectStore('finds');
+  (opened ??= openDB<Kept>('reglow-wanted', 2, {
+    upgrade: (database, oldVersion, _newVersion, transaction) => {
+      if (oldVersion < 1) {
+        database.createObjectStore('list');
+        database.createObjectStore('finds');
+        return;
+      }
+      // A list of before lacks what is shown now; purchases that wait stay.
+      void transaction.objectStore('list').clear();
     },
   }));
 

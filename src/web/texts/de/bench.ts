@@ -55,6 +55,14 @@ export const bench = {
   instrument: 'Messgerät',
   sweepHelp:
     'Wert eingeben und Enter drücken: der nächste Platz kommt an die Reihe. Enter ohne Wert überspringt ihn.',
+  template: 'Vorlage der Messreihe',
+  noTemplate: 'Keine',
+  templateName: 'Name für eine Vorlage',
+  templateHelp:
+    'Eine Vorlage hält fest, was gemessen wird und an welchen Plätzen: an den bisher gemessenen, vor dem ersten an denen mit bekannten Grenzen.',
+  keepTemplate: 'Als Vorlage behalten',
+  templateKept: (name: string) => `„${name}“ steht für jedes Gerät dieses Modells bereit.`,
+  positionsLeft: (positions: string) => `Noch nicht gemessen: ${positions}.`,
   next: 'Weiter',
   position: 'Platz',
   fitsExpected: 'Wo kein Teil vermerkt ist, gilt das erwartete als eingesetzt',

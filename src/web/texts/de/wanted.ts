@@ -15,6 +15,10 @@ export const wanted = {
   noCeiling: 'keine Obergrenze',
   forSet: (set: string, where: string) => (where ? `für ${set}, ${where}` : `für ${set}`),
   instead: (names: string) => `tut es auch: ${names}`,
+  onOrder: (count: number, from: string, day: string | null) =>
+    day === null
+      ? `${count} bestellt bei ${from}, kein Tag genannt`
+      : `${count} bestellt bei ${from}, erwartet am ${day}`,
   bought: 'Gekauft',
   boughtThis: (what: string) => `Gekauft: ${what}`,
   priceIn: (currency: string) => `Preis für alle, in ${currency}`,

@@ -54,6 +54,14 @@ export const bench = {
   instrument: 'Instrument',
   sweepHelp:
     'Type the value and press Enter: the next position is asked for. Enter without a value passes one over.',
+  template: 'Sweep template',
+  noTemplate: 'None',
+  templateName: 'Name for a template',
+  templateHelp:
+    'A template keeps what is measured and in which positions: those read so far, or before the first those that limits are known for.',
+  keepTemplate: 'Keep as a template',
+  templateKept: (name: string) => `“${name}” is offered for every set of this model.`,
+  positionsLeft: (positions: string) => `Not read yet: ${positions}.`,
   next: 'Next',
   position: 'Position',
   fitsExpected: 'Where no part is written down, the expected one is taken to sit there',

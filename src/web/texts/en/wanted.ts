@@ -16,6 +16,10 @@ export const wanted = {
   noCeiling: 'no ceiling set',
   forSet: (set: string, where: string) => (where ? `for ${set}, ${where}` : `for ${set}`),
   instead: (names: string) => `will do instead: ${names}`,
+  onOrder: (count: number, from: string, day: string | null) =>
+    day === null
+      ? `${count} on order from ${from}, no day said`
+      : `${count} on order from ${from}, expected ${day}`,
   bought: 'Bought it',
   boughtThis: (what: string) => `Bought it: ${what}`,
   priceIn: (currency: string) => `Price of all, in ${currency}`,
