@@ -1,7 +1,7 @@
 /**
  * The attributes of each relation, those that it cannot be without first.
- * Source: The PROV-JSON Serialization, W3C Member Submission, 24 April 2013, section 3 (names), and
- * PROV-DM, W3C Recommendation, 30 April 2013, section 5 (which may be left out).
+ * Source: The PROV-JSON Serialization, W3C Member Submission, 24 April 2013, its JSON schema
+ * (`required` and `properties` of each relation).
  */
 const relations: Readonly<Record<string, readonly [required: string[], optional: string[]]>> = {
   wasGeneratedBy: [['entity'], ['activity', 'time']],
@@ -23,6 +23,8 @@ const relations: Readonly<Record<string, readonly [required: string[], optional:
   hadMember: [['collection', 'entity'], []],
 };
 const everywhere = ['type', 'label', 'role', 'location', 'value'];
+/** Relations without attributes of their own (`additionalProperties: false`). */
+const bare = ['specializationOf', 'alternateOf', 'hadMember'];
 const things: Readonly<Record<string, readonly string[]>> = {
   entity: [],
   activity: ['startTime', 'endTime'],
@@ -46,6 +48,7 @@ export function provJsonFaults(document: Record<string, Record<string, Statement
     const relation = relations[sort];
     if (!relation && !(sort in things)) return [`${sort} is no part of PROV-JSON`];
     const [required, optional] = relation ?? [[], things[sort] ?? []];
+    const also = bare.includes(sort) ? [] : everywhere;
     return Object.entries(statements).flatMap(([id, statement]) => [
       ...nameFault(id),
       ...required
@@ -53,8 +56,9 @@ export function provJsonFaults(document: Record<string, Record<string, Statement
         .map((name) => `${id} lacks prov:${name}`),
       ...Object.entries(statement).flatMap(([key, value]): string[] => {
         const own = key.startsWith('prov:') ? key.slice('prov:'.length) : null;
-        if (own === null) return nameFault(key);
-        if (![...required, ...optional, ...everywhere].includes(own))
+        if (own === null)
+          return also.length === 0 ? [`${id}: ${key} is not known here`] : nameFault(key);
+        if (![...required, ...optional, ...also].includes(own))
           return [`${id}: ${key} is not known here`];
         if (/time$/i.test(own))
           return dateTime.test(String(value)) ? [] : [`${id}: ${key} is no xsd:dateTime`];

@@ -13,19 +13,30 @@ const text = (attributes: ProvAttributes, name: string): string => {
   return typeof value === 'string' ? value : '';
 };
 
+/** What this check reads beside what the program writes. */
+type Document = Partial<
+  ProvDocument &
+    Record<
+      'wasStartedBy' | 'wasEndedBy' | 'wasInformedBy' | 'alternateOf' | 'actedOnBehalfOf',
+      Record<string, ProvAttributes>
+    >
+>;
+
 /**
- * The ordering constraints of PROV-CONSTRAINTS (W3C Recommendation, 30 April 2013, section 6.2) that
- * bear on the statements used here, by their numbers there: 30, 33, 34, 36, 37, 38, 41, 42, 45, 46.
- * @returns the numbers of constraints that the document breaks: by a cycle with a strict edge, or
- * by two times in the wrong order.
+ * The constraints of PROV-CONSTRAINTS (W3C Recommendation, 30 April 2013, sections 6.2 and 6.4) that
+ * bear on the statements used here, by their numbers there: 30, 33 to 38, 41 to 48, 52, 55. Numbers and
+ * rules are as in the source from which the working group made that text
+ * (`decl('Constraint', 42, 'derivation-generation-generation-ordering', …)`).
+ * @returns the numbers of constraints that the document breaks: by a cycle with a strict edge, by
+ * two times in the wrong order, or by being impossible as it stands.
  */
-export function brokenOrderings(document: Partial<ProvDocument>): number[] {
+export function brokenOrderings(document: Document): number[] {
   const edges: Edge[] = [];
   const times = new Map<string, string>();
   const edge = (constraint: number, from: string, to: string, isStrict = false): void => {
     edges.push({ from, to, isStrict, constraint });
   };
-  const each = (sort: keyof ProvDocument): ProvAttributes[] =>
+  const each = (sort: keyof Document): ProvAttributes[] =>
     Object.values((document[sort] ?? {}) as Record<string, ProvAttributes>);
   const timed = (event: string, time: unknown): void => {
     if (typeof time === 'string') times.set(event, time);
@@ -58,7 +69,34 @@ export function brokenOrderings(document: Partial<ProvDocument>): number[] {
     during(34, text(one, 'prov:activity'), `inv ${entity}`);
     timed(`inv ${entity}`, one['prov:time']);
   }
+  for (const one of each('wasInformedBy')) {
+    edge(35, `start ${text(one, 'prov:informant')}`, `end ${text(one, 'prov:informed')}`);
+  }
+  for (const one of each('wasStartedBy')) {
+    const [start, trigger] = [`start ${text(one, 'prov:activity')}`, text(one, 'prov:trigger')];
+    edge(43, `gen ${trigger}`, start);
+    edge(43, start, `inv ${trigger}`);
+    timed(start, one['prov:time']);
+  }
+  for (const one of each('wasEndedBy')) {
+    const [end, trigger] = [`end ${text(one, 'prov:activity')}`, text(one, 'prov:trigger')];
+    edge(44, `gen ${trigger}`, end);
+    edge(44, end, `inv ${trigger}`);
+    timed(end, one['prov:time']);
+  }
+  for (const one of each('wasAssociatedWith')) {
+    const [activity, agent] = [text(one, 'prov:activity'), text(one, 'prov:agent')];
+    edge(47, `start ${activity}`, `inv ${agent}`);
+    edge(47, `gen ${agent}`, `end ${activity}`);
+  }
+  for (const one of each('wasAttributedTo')) {
+    edge(48, `gen ${text(one, 'prov:agent')}`, `gen ${text(one, 'prov:entity')}`);
+  }
   for (const one of each('wasDerivedFrom')) {
+    if (['prov:activity', 'prov:generation', 'prov:usage'].every((name) => name in one)) {
+      const used = `use ${text(one, 'prov:activity')} ${text(one, 'prov:usedEntity')}`;
+      edge(41, used, `gen ${text(one, 'prov:generatedEntity')}`);
+    }
     edge(
       42,
       `gen ${text(one, 'prov:usedEntity')}`,
@@ -71,7 +109,17 @@ export function brokenOrderings(document: Partial<ProvDocument>): number[] {
     edge(45, `gen ${general}`, `gen ${special}`);
     edge(46, `inv ${special}`, `inv ${general}`);
   }
-  return [...new Set([...cycles(edges), ...contradictedTimes(edges, times)])].sort((a, b) => a - b);
+  const broken = [
+    ...cycles(edges),
+    ...contradictedTimes(edges, times),
+    ...each('specializationOf')
+      .filter((one) => text(one, 'prov:specificEntity') === text(one, 'prov:generalEntity'))
+      .map(() => 52),
+    ...Object.keys(document.entity ?? {})
+      .filter((id) => id in (document.activity ?? {}))
+      .map(() => 55),
+  ];
+  return [...new Set(broken)].sort((a, b) => a - b);
 }
 
 const reach = (edges: readonly Edge[], start: string): Set<string> => {
