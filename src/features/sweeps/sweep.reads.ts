@@ -30,7 +30,8 @@ export const sweepReads: TypeReads = {
     const found = await table.byIds(context, ids);
     return found.map(({ rows: text, plannedDesignators, ...sweep }) => {
       const swept = JSON.parse(String(text)) as SweptRow[];
-      const planned = JSON.parse(String(plannedDesignators ?? '[]')) as string[];
+      const planned =
+        typeof plannedDesignators === 'string' ? (JSON.parse(plannedDesignators) as string[]) : [];
       const read = new Set(
         swept.flatMap(({ designator, readingIds }) => (readingIds.length > 0 ? designator : [])),
       );
