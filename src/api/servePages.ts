@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { extname, join } from 'node:path';
 import express, { type Router } from 'express';
+import { sendCompressed } from './sendCompressed.js';
 
 /**
  * The dashboard's built files. Every address at which a browser asks for a page gets the one page,
@@ -10,6 +11,8 @@ import express, { type Router } from 'express';
 export function servePages(folder: string): Router {
   const pages = express.Router();
   // The names of these files change with their content.
+  const assets = sendCompressed(join(folder, 'assets'), 'public, max-age=31536000, immutable');
+  pages.use('/assets', assets);
   pages.use('/assets', express.static(join(folder, 'assets'), { immutable: true, maxAge: '365d' }));
   pages.use(express.static(folder, { index: false, cacheControl: false }));
   const page = join(folder, 'index.html');

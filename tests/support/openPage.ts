@@ -18,6 +18,8 @@ export interface PageLook {
   height?: number;
   light?: 'light' | 'dark';
   locale?: string;
+  /** Device pixels a CSS pixel: 2 is what a zoom of 200 % makes of a window of twice the width. */
+  pixelsPerPixel?: number;
 }
 
 export interface OpenPage {
@@ -35,10 +37,17 @@ export const phone = { width: 360, height: 780 };
 export async function openPage(
   browser: Browser,
   url: string,
-  { width = 1440, height = 900, light = 'light', locale = 'en-GB' }: PageLook = {},
+  {
+    width = 1440,
+    height = 900,
+    light = 'light',
+    locale = 'en-GB',
+    pixelsPerPixel = 1,
+  }: PageLook = {},
 ): Promise<OpenPage> {
   const context = await browser.newContext({
     viewport: { width, height },
+    deviceScaleFactor: pixelsPerPixel,
     colorScheme: light,
     locale,
     timezoneId: 'Europe/Berlin',
