@@ -9,12 +9,14 @@ const taskKinds = ['CLEANING', 'CAPACITORS', 'TUBES', 'ALIGNMENT', 'CABINET'];
 const now = '2026-06-01T12:00:00.000Z';
 const kept = { version: 1, recorded_at: now, changed_at: now };
 
+type Counts = typeof counts;
+
 /** An SQLite file with a large collection: 60,000 components, 20,000 tasks, 200,000 sessions. */
-export async function buildDataSet(path: string): Promise<void> {
+export async function buildDataSet(path: string, size: Counts = counts): Promise<void> {
   const url = `sqlite:${path}`;
   await (await openCollection(url)).close();
   const connection = new Sqlite(path);
-  fill(connection);
+  fill(connection, size);
   connection.close();
   const database = await openCollection(url);
   await database.write({ action: 'recompute', actorId: null, now }, rebuildComputed);
@@ -23,7 +25,7 @@ export async function buildDataSet(path: string): Promise<void> {
 
 type Value = string | number | null;
 
-function fill(connection: Sqlite.Database): void {
+function fill(connection: Sqlite.Database, size: Counts): void {
   const random = seededRandom('bench');
   const upTo = (limit: number): number => Math.floor(random.nextUniform() * limit);
   const idOf = (kind: number, number: number): string =>
@@ -69,24 +71,24 @@ function fill(connection: Sqlite.Database): void {
       inventory_number: number,
       ...rest,
     });
-    for (let n = 0; n < counts.accessories; n++) {
+    for (let n = 0; n < size.accessories; n++) {
       const number = `A-${String(n).padStart(4, '0')}`;
       const rest = { model_id: null, role: 'POWER_SUPPLY', place_id: idOf(2, upTo(20)) };
       add('item', { id: idOf(7, n), ...item(number, 'ACCESSORY', rest) });
     }
     let minute = 0;
-    for (let n = 0; n < counts.rigs; n++) {
+    for (let n = 0; n < size.rigs; n++) {
       const rig = idOf(6, n);
       const rest = { model_id: idOf(3, n % 40), role: null, place_id: idOf(2, upTo(20)) };
       add('item', { id: rig, ...item(`R-${String(n).padStart(4, '0')}`, 'RIG', rest) });
-      const service = { accessory_id: idOf(7, n % counts.accessories), rig_id: rig };
+      const service = { accessory_id: idOf(7, n % size.accessories), rig_id: rig };
       const since = { role: 'POWER_SUPPLY', is_exclusive: 0, started_at: now };
       add('item_service', { id: idOf(8, n), ...kept, ...service, ...since });
-      for (let c = 0; c < counts.parts; c++) {
-        const component = idOf(9, n * counts.parts + c);
+      for (let c = 0; c < size.parts; c++) {
+        const component = idOf(9, n * size.parts + c);
         add('component', { id: component, ...kept, marking: `part ${c}`, origin: 'ORIGINAL' });
         const fitting = { component_id: component, item_id: rig, designator: `V${c}` };
-        add('fitting', { id: idOf(10, n * counts.parts + c), ...kept, ...fitting, fitted_at: now });
+        add('fitting', { id: idOf(10, n * size.parts + c), ...kept, ...fitting, fitted_at: now });
       }
       const project = idOf(11, n);
       const projectRow = {
@@ -96,10 +98,10 @@ function fill(connection: Sqlite.Database): void {
         status: 'ACTIVE',
       };
       add('project', { id: project, ...kept, ...projectRow });
-      for (let t = 0; t < counts.tasks; t++) {
+      for (let t = 0; t < size.tasks; t++) {
         const likely = 60 + upTo(300);
         add('task', {
-          id: idOf(12, n * counts.tasks + t),
+          id: idOf(12, n * size.tasks + t),
           ...kept,
           project_id: project,
           ordinal: t,
@@ -113,11 +115,11 @@ function fill(connection: Sqlite.Database): void {
           hazard_kinds: '[]',
         });
       }
-      for (let s = 0; s < counts.sessions; s++) {
+      for (let s = 0; s < size.sessions; s++) {
         const length = 10 + upTo(14);
-        const task = idOf(12, n * counts.tasks + (s % 6));
+        const task = idOf(12, n * size.tasks + (s % 6));
         add('work_session', {
-          id: idOf(13, n * counts.sessions + s),
+          id: idOf(13, n * size.sessions + s),
           ...kept,
           person_id: person,
           item_id: rig,

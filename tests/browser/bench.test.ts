@@ -4,6 +4,7 @@ import { openBrowser } from '../support/browser.js';
 import { axeFindings, openPage, phone, sticksOut, type OpenPage } from '../support/openPage.js';
 import { cameraPicture } from '../support/picture.js';
 import { servedDemo, type ServedDemo } from '../support/servedDemo.js';
+import { isFocused, tabTo } from '../support/tabTo.js';
 
 let demo: ServedDemo;
 let browser: Browser;
@@ -37,18 +38,17 @@ describe('the bench', () => {
     const { page } = open;
     await page.goto('/bench/R-006?task=none');
     const start = page.getByRole('button', { name: 'Start the timer' });
-    await start.focus();
+    await tabTo(page, start);
     await page.keyboard.press('Enter');
     const warned = page.getByRole('alert').filter({ hasText: 'Before you put a hand in' });
     await warned.waitFor();
     expect(await warned.locator('dd').count()).toBeGreaterThan(0);
     // Another person's timer runs in the demo.
     const own = page.getByRole('region', { name: 'Tamsin Oakhollow' });
-    await own.getByRole('button', { name: 'Take a break' }).focus();
-    await page.keyboard.press('Enter');
-    await own.getByRole('button', { name: 'Go on' }).waitFor();
-    await own.getByRole('button', { name: 'Go on' }).press('Enter');
-    await own.getByRole('button', { name: 'Stop the timer' }).press('Enter');
+    for (const name of ['Take a break', 'Go on', 'Stop the timer']) {
+      await tabTo(page, own.getByRole('button', { name }));
+      await page.keyboard.press('Enter');
+    }
     await start.waitFor();
     const { item } = await asked(
       '{ item(inventoryNumber: "R-006") { sessions(first: 1) { nodes { endedAt breaks { endedAt } } } } }',
@@ -60,15 +60,12 @@ describe('the bench', () => {
   it('takes a sweep by keyboard alone: value, Enter, next; the verdict stands there before it is sent', async () => {
     const { page } = open;
     await page.goto('/bench/R-004');
-    await page.getByRole('tab', { name: 'Finding' }).focus();
+    await tabTo(page, page.getByRole('tab', { name: 'Finding' }));
     for (let turn = 0; turn < 3; turn++) await page.keyboard.press('ArrowRight');
     const value = page.getByRole('textbox', { name: 'Value' });
     await value.waitFor();
     const position = page.getByRole('combobox', { name: 'Position' });
-    for (let turn = 0; turn < 12 && !(await value.evaluate(isFocused)); turn++) {
-      await page.keyboard.press('Tab');
-    }
-    expect(await value.evaluate(isFocused)).toBe(true);
+    await tabTo(page, value);
     const first = await position.inputValue();
     await page.keyboard.type('1');
     await page.getByText('below the limit').waitFor();
@@ -83,16 +80,20 @@ describe('the bench', () => {
     expect(await taken.count()).toBe(3);
 
     await page.reload();
-    await page.getByRole('tab', { name: 'Sweep' }).click();
-    expect(await taken.count()).toBe(3);
+    await tabTo(page, page.getByRole('tab', { name: 'Finding' }));
+    for (let turn = 0; turn < 3; turn++) await page.keyboard.press('ArrowRight');
+    await expect.poll(() => taken.count()).toBe(3);
     // One more, in a position that the set does not have.
-    await position.fill('V99');
-    await position.press('Enter');
-    expect(await value.evaluate(isFocused)).toBe(true);
+    await tabTo(page, position);
+    await page.keyboard.press('Control+A');
+    await page.keyboard.type('V99');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => value.evaluate(isFocused)).toBe(true);
     await page.keyboard.type('5000');
     await page.keyboard.press('Enter');
     const send = page.getByRole('button', { name: 'Write 4 rows down' });
-    await send.press('Enter');
+    await tabTo(page, send);
+    await page.keyboard.press('Enter');
     await page.getByText('3 written down, 1 refused').waitFor();
     expect(await taken.count()).toBe(1);
     expect(await taken.innerText()).toContain('Nothing is recorded as sitting in V99');
@@ -165,5 +166,3 @@ describe('the bench', () => {
     await close();
   });
 });
-
-const isFocused = (element: any): boolean => element === element.ownerDocument.activeElement;

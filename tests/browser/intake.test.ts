@@ -4,6 +4,7 @@ import { openBrowser } from '../support/browser.js';
 import { axeFindings, openPage, phone, sticksOut, type OpenPage } from '../support/openPage.js';
 import { cameraPicture } from '../support/picture.js';
 import { servedDemo, type ServedDemo } from '../support/servedDemo.js';
+import { tabTo } from '../support/tabTo.js';
 
 let demo: ServedDemo;
 let browser: Browser;
@@ -48,7 +49,7 @@ describe('intake', () => {
     );
     await page.goto('/intake');
     const type = async (label: string, text: string) => {
-      await page.getByLabel(label).first().focus();
+      await tabTo(page, page.getByLabel(label).first());
       await page.keyboard.press('Control+A');
       await page.keyboard.type(text);
     };
@@ -62,7 +63,7 @@ describe('intake', () => {
     await page.waitForURL('**/intake/R-901');
 
     // From the whole to the tubes, and off they are ticked: there, missing, wrong by the arrows.
-    await page.getByRole('tab', { name: 'whole' }).focus();
+    await tabTo(page, page.getByRole('tab', { name: 'whole' }));
     for (let turn = 0; turn < 7; turn++) await page.keyboard.press('ArrowDown');
     await page.getByRole('heading', { name: 'What a complete one has here' }).waitFor();
     await page.keyboard.press('Tab');
@@ -71,24 +72,30 @@ describe('intake', () => {
     await page.keyboard.press('Space');
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('ArrowRight');
-    const add = page.getByRole('button', { name: 'Add a finding' });
-    await add.press('Enter');
-    await page.getByLabel('What you see').focus();
+    await tabTo(page, page.getByRole('button', { name: 'Add a finding' }));
+    await page.keyboard.press('Enter');
+    await tabTo(page, page.getByLabel('What you see'));
     await page.keyboard.type('One socket is scorched');
     const file = { name: 'socket.jpg', mimeType: 'image/jpeg', buffer: await cameraPicture() };
-    await page.locator('input[type=file]').setInputFiles(file);
+    await tabTo(page, page.locator('input[type=file]'));
+    const chooser = page.waitForEvent('filechooser');
+    await page.keyboard.press('Enter');
+    await (await chooser).setFiles(file);
     await page.getByText('1 picture').waitFor();
     await page.reload();
-    await page.getByRole('tab', { name: 'Hazards' }).focus();
-    await page.keyboard.press('Enter');
-    await page.getByRole('checkbox', { name: 'stored charge' }).focus();
+    await tabTo(page, page.getByRole('tab', { name: 'whole' }));
+    const hazards = page.getByRole('tab', { name: 'Hazards' });
+    for (let turn = 0; turn < 12; turn++) await page.keyboard.press('ArrowDown');
+    await tabTo(page, hazards);
+    await tabTo(page, page.getByRole('checkbox', { name: 'stored charge' }));
     await page.keyboard.press('Space');
-    await page.getByLabel('Where, and how you know').focus();
+    await tabTo(page, page.getByLabel('Where, and how you know'));
     await page.keyboard.type('No bleeder to be seen');
-    await page.getByRole('tab', { name: 'Hazards' }).focus();
+    await tabTo(page, hazards);
     await page.keyboard.press('ArrowDown');
     await page.getByText('1 finding, 3 positions ticked off, 1 hazard.').waitFor();
-    await page.getByRole('button', { name: 'Record the inspection' }).press('Enter');
+    await tabTo(page, page.getByRole('button', { name: 'Record the inspection' }));
+    await page.keyboard.press('Enter');
     await page.getByRole('heading', { name: 'The inspection is recorded' }).waitFor();
 
     const { item } = await asked(

@@ -25,6 +25,9 @@ interface Held<Row> {
   hasMore: boolean;
 }
 
+/** As many as the API hands out at once. */
+const largestPage = 100;
+
 /**
  * Walks a connection forwards, page by page. When the question changes it starts anew, keeping the
  * old rows until the new ones are there; when records change it asks again for as many as are shown.
@@ -45,7 +48,7 @@ export function useConnection<Data, Variables extends AnyVariables & { first: nu
   const turn = useRef(0);
 
   const fetchRows = useCallback(
-    async (from: Held<Row> | null, atLeast: number) => {
+    async (from: Held<Row> | null, atLeast: number, first = pageSize) => {
       const mine = ++turn.current;
       setIsFetching(true);
       let rows = from?.rows ?? [];
@@ -53,7 +56,7 @@ export function useConnection<Data, Variables extends AnyVariables & { first: nu
       let hasMore = true;
       const wanted = rows.length + atLeast;
       while (hasMore && rows.length < wanted) {
-        const asked = { ...(JSON.parse(key) as object), first: pageSize, after };
+        const asked = { ...(JSON.parse(key) as object), first, after };
         const answer = await client
           .query(document, asked as unknown as Variables, { requestPolicy: 'network-only' })
           .toPromise();
@@ -80,7 +83,8 @@ export function useConnection<Data, Variables extends AnyVariables & { first: nu
   }, [fetchRows, pageSize]);
 
   const fetchAgain = useCallback(() => {
-    void fetchRows(null, Math.max(pageSize, held?.rows.length ?? 0));
+    const shown = held?.rows.length ?? 0;
+    void fetchRows(null, Math.max(pageSize, shown), shown > pageSize ? largestPage : pageSize);
   }, [fetchRows, held, pageSize]);
   useChanges(fetchAgain);
 
