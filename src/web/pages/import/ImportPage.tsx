@@ -20,6 +20,7 @@ export function ImportPage() {
   const formats = useFormats();
   useTitle(bringList.title);
   const [csv, setCsv] = useState<string | null>(null);
+  const [fileName, setFileName] = useState<string | null>(null);
   const [wishes, setWishes] = useState<Wishes>({ kind: 'RIG', role: null, dateOrder: null });
   const [mapping, setMapping] = useState<Record<string, ListField | 'IGNORE'>>({});
   const [{ data, error, fetching }, read] = useMutation(ImportListDocument);
@@ -46,6 +47,7 @@ export function ImportPage() {
     if (!file) return;
     const text = await decodeText(file);
     setCsv(text);
+    setFileName(file.name);
     setMapping({});
     if (text.length <= longestList) ask(text, true, {});
   };
@@ -69,8 +71,13 @@ export function ImportPage() {
         <input
           type="file"
           accept=".csv,text/csv,text/plain"
+          onClick={(event) => {
+            // So that the same file, mended, can be chosen once more.
+            event.currentTarget.value = '';
+          }}
           onChange={(event) => void take(event.target.files?.[0])}
         />
+        {fileName !== null && <span>{bringList.taken(fileName)}</span>}
       </label>
       <ImportWishes
         wishes={wishes}

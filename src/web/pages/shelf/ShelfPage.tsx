@@ -2,6 +2,7 @@ import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useMemo } from 'react';
 import { useConnection } from '../../api/useConnection.js';
 import { ShelfDocument, type ShelfQuery } from '../../gql/graphql.js';
+import { useFormats } from '../../locale/useFormats.js';
 import { Button } from '../../parts/Button.js';
 import { Failed } from '../../parts/Failed.js';
 import { Loading } from '../../parts/Loading.js';
@@ -21,6 +22,7 @@ const pageOf = (data: ShelfQuery) => data.rigs;
 /** The collection as a shelf of sets, or as a table. */
 export function ShelfPage() {
   const { shelf } = useTexts();
+  const formats = useFormats();
   useTitle(shelf.title);
   const asked = useSearch({ from: '/collection' });
   // The router hands on what it was told to leave out.
@@ -35,7 +37,10 @@ export function ShelfPage() {
     <>
       <div className={styles['head']}>
         <h1>{shelf.title}</h1>
-        <p aria-live="polite">{sets.isHere && shelf.count(sets.rows.length, !sets.hasMore)}</p>
+        <p aria-live="polite">
+          {sets.isHere &&
+            shelf.count(sets.rows.length, formats.number(sets.rows.length), !sets.hasMore)}
+        </p>
       </div>
       <ShelfAsked search={search} ask={ask} />
       {sets.error && <Failed error={sets.error} retry={sets.fetchAgain} />}

@@ -1,7 +1,8 @@
 export const bringList = {
   title: 'Liste einlesen',
   what: 'Eine CSV-Datei mit einer Kopfzeile: Inventarnummer, Name, Hersteller, Modell, Seriennummer, Preis … Zuerst wird sie nur angesehen; nichts ändert sich, bevor Sie es sagen.',
-  file: 'Die Datei',
+  file: 'Die Datei: wählen oder hier ablegen',
+  taken: (name: string) => `Genommen: ${name}`,
   kind: 'Sie nennt',
   rigs: 'Geräte',
   accessories: 'Zubehör',

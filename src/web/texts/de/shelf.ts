@@ -17,8 +17,8 @@ export const shelf = {
   seenAs: 'Ansicht',
   asShelf: 'Regal',
   asTable: 'Tabelle',
-  count: (shown: number, isAll: boolean) =>
-    isAll ? `${shown} ${shown === 1 ? 'Gerät' : 'Geräte'}` : `bisher ${shown} Geräte`,
+  count: (shown: number, written: string, isAll: boolean) =>
+    isAll ? `${written} ${shown === 1 ? 'Gerät' : 'Geräte'}` : `bisher ${written} Geräte`,
   emptyTitle: 'Auf diesem Regal steht noch nichts',
   emptyHelp:
     'Eine vorhandene Liste einlesen oder das erste Gerät bei der Aufnahme eintragen. Zum Umsehen: npm run demo.',

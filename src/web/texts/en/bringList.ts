@@ -2,7 +2,8 @@
 export const bringList = {
   title: 'Bring a list',
   what: 'A CSV file with a row of headings: inventory number, name, maker, model, serial number, price … First it is only looked at; nothing changes before you say so.',
-  file: 'The file',
+  file: 'The file: choose it, or drop it here',
+  taken: (name: string) => `Taken: ${name}`,
   kind: 'It lists',
   rigs: 'sets',
   accessories: 'accessories',

@@ -18,8 +18,8 @@ export const shelf = {
   seenAs: 'Seen as',
   asShelf: 'Shelf',
   asTable: 'Table',
-  count: (shown: number, isAll: boolean) =>
-    isAll ? `${shown} ${shown === 1 ? 'set' : 'sets'}` : `${shown} sets so far`,
+  count: (shown: number, written: string, isAll: boolean) =>
+    isAll ? `${written} ${shown === 1 ? 'set' : 'sets'}` : `${written} sets so far`,
   emptyTitle: 'No set is on this shelf yet',
   emptyHelp:
     'Bring a list you have, or write down the first set at Intake. To look around first: npm run demo.',
