@@ -17,6 +17,7 @@ import { PlansAndForecasts1764200000200 } from '../../migrations/1764200000200-p
 import { ChainedLog1764200000701 } from '../../migrations/1764200000701-chained-log.js';
 import { UseAndMaintenance1764200000800 } from '../../migrations/1764200000800-use-and-maintenance.js';
 import { EvidenceAndDatedSerials1764200000601 } from '../../migrations/1764200000601-evidence-and-dated-serials.js';
+import { InquiryStruck1764200001300 } from '../../migrations/1764200001300-inquiry-struck.js';
 import { LoansIn1764200001100 } from '../../migrations/1764200001100-loans-in.js';
 import { OutOfHand1764200000602 } from '../../migrations/1764200000602-out-of-hand.js';
 import { TaskEvidence1764200000301 } from '../../migrations/1764200000301-task-evidence.js';
@@ -61,6 +62,7 @@ export const migrations = [
   TaskTemplates1764200000302,
   TaskParts1764200000303,
   Worth1764200001000,
+  InquiryStruck1764200001300,
   LoansIn1764200001100,
   Treatments1764200000540,
   PhotographEvidence1764200001200,

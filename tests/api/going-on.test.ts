@@ -74,7 +74,7 @@ describe.each(['sqlite', 'postgres'] as const)('going on or stopping on %s', (en
       resolves: 'PLANNED_COST',
     });
     expect(wrong.problems[0].path).toEqual(['plannedCostId']);
-    await story.done('planInquiry', 'inquiry', {
+    const inquiry = await story.done('planInquiry', 'inquiry', {
       ...test,
       resolves: 'PLANNED_COST',
       plannedCostId: rewinding.id,
@@ -84,6 +84,19 @@ describe.each(['sqlite', 'postgres'] as const)('going on or stopping on %s', (en
     expect(plain.questions[0].kind).toMatch(/PLANNED_COST|VALUE_FINISHED/);
     expect(plain.nextStep.description).toBe('Ask the winder');
     expect(plain.nextStep.netGain.minorUnits).toBeGreaterThan(0);
+    // Struck out, it is kept and no longer counts; taken back, it counts again.
+    for (const [version, isStruck] of [
+      [1, true],
+      [2, false],
+    ] as const) {
+      await story.done('changeInquiry', 'inquiry', { id: inquiry.id, version, isStruck });
+      const { inquiries, goingOn } = await story.project(
+        `inquiries { description doneAt struckAt } ${asked}`,
+      );
+      expect(goingOn.nextStep === null).toBe(isStruck);
+      expect(inquiries).toMatchObject([{ description: 'Ask the winder', doneAt: null }]);
+      expect(inquiries[0].struckAt !== null).toBe(isStruck);
+    }
     await story.done('setItemOutlook', 'outlook', {
       itemId: story.rigId,
       version: 0,

@@ -99,7 +99,7 @@ describe.each(['sqlite', 'postgres'] as const)('cost and worth on %s', (engine) 
     });
     expect(worth.byStandard).toHaveLength(4);
     // An index of its own carries the euro on from then.
-    await story.done('importIndex', 'priceIndex', {
+    const index = await story.done('importIndex', 'priceIndex', {
       name: 'Prices of Ossenwick',
       currency: 'EUR',
       source: 'Town hall',
@@ -108,6 +108,23 @@ describe.each(['sqlite', 'postgres'] as const)('cost and worth on %s', (engine) 
     const after = (await api.ask(asked, { id: story.rigId })).node.worth;
     expect(after.asItStands.likely.amount).toBe('110.00');
     expect(after.basis.assumptions.join()).toContain('Prices of Ossenwick (Town hall)');
+    // Loaded by mistake: struck out it is kept, and carries nothing on; taken back it does again.
+    const strike = async (version: number, isStruck: boolean) => {
+      await story.done('changeIndex', 'priceIndex', { id: index.id, version, isStruck });
+      return (await api.ask(asked, { id: story.rigId })).node.worth.asItStands.likely.amount;
+    };
+    expect(await strike(1, true)).toBe('100.00');
+    const { priceIndexes }: any = await api.ask('{ priceIndexes { nodes { name struckAt } } }');
+    expect(priceIndexes.nodes).toEqual([
+      { name: 'Prices of Ossenwick', struckAt: expect.any(String) },
+    ]);
+    expect(await strike(2, false)).toBe('110.00');
+    const stale: any = await send(api, 'changeIndex', 'priceIndex', 'id', {
+      id: index.id,
+      version: 1,
+      isStruck: true,
+    });
+    expect(stale.problems[0].code).toBe('OUT_OF_DATE');
     // A note of the item itself outranks its model's.
     await story.value('NOT_WORKING', '50.00', {
       modelId: null,

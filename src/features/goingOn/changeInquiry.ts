@@ -10,7 +10,7 @@ import { areMinutes, whyNoCost, whyNoMinutes } from './planInquiry.js';
 
 export async function changeInquiry(work: UnitOfWork, input: ChangeInquiryInput): Promise<string> {
   const id = recordId('Inquiry', input.id);
-  const { description, minutes, isDone, outcome } = input;
+  const { description, minutes, isDone, outcome, isStruck } = input;
   const check = new Checklist(work);
   const cost = input.cost ? readSpent(check, input.cost, ['cost'], whyNoCost) : null;
   if (isGiven(minutes)) check.that(areMinutes(minutes), whyNoMinutes, ['minutes']);
@@ -19,6 +19,7 @@ export async function changeInquiry(work: UnitOfWork, input: ChangeInquiryInput)
     ...(cost && { costMinorUnits: cost.minorUnits, costCurrency: cost.currency }),
     ...(isGiven(minutes) && { minutes }),
     ...(isGiven(isDone) && { doneAt: isDone ? work.now : null }),
+    ...(isGiven(isStruck) && { struckAt: isStruck ? work.now : null }),
     ...(outcome !== undefined && { outcome: check.text(outcome, ['outcome']) }),
   };
   check.done();

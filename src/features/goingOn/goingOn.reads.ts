@@ -20,6 +20,7 @@ const columns = selectColumns('inquiry', [
   'minutes',
   'doneAt',
   'outcome',
+  'struckAt',
 ]);
 
 export const inquiryReads = tableReads('Inquiry', 'inquiry', columns, {

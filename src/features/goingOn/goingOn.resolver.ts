@@ -41,7 +41,10 @@ export class InquiryResolver {
     return carryOut(context, info, asInquiry, (work) => planInquiry(work, input));
   }
 
-  @Mutation(() => ChangeInquiryPayload, { description: 'Says what came of an inquiry.' })
+  @Mutation(() => ChangeInquiryPayload, {
+    description:
+      'Says what came of an inquiry, or strikes out one that was written down by mistake.',
+  })
   changeInquiry(
     @Arg('input', () => ChangeInquiryInput, { description: 'The change.' })
     input: ChangeInquiryInput,
@@ -55,7 +58,7 @@ export class InquiryResolver {
 @Resolver(() => Project)
 export class GoingOnOfProjectResolver {
   @FieldResolver(() => [Inquiry], {
-    description: 'Ways to find out more, done or not, as planned.',
+    description: 'Ways to find out more, done or not, as planned; struck ones with `struckAt`.',
   })
   inquiries(@Root() project: object, @Info() info: GraphQLResolveInfo) {
     return loadedField(project, info);

@@ -35,6 +35,12 @@ export class Inquiry extends Node {
 
   @Field(() => String, { nullable: true, description: 'What it told; null if nothing is said.' })
   outcome!: string | null;
+
+  @Field(() => GraphQLDateTimeISO, {
+    nullable: true,
+    description: 'Since when it is struck out and no longer counts; null while it counts.',
+  })
+  struckAt!: string | null;
 }
 
 export const ChoiceKind = describedEnum('ChoiceKind', 'What could be done with a set.', {
@@ -173,7 +179,9 @@ export class GoingOn {
   })
   nextStep!: RatedInquiry | null;
 
-  @Field(() => [RatedInquiry], { description: 'Every recorded inquiry not done yet.' })
+  @Field(() => [RatedInquiry], {
+    description: 'Every recorded inquiry neither done nor struck out.',
+  })
   inquiries!: RatedInquiry[];
 
   @Field(() => String, { description: 'The answer in three sentences at the most.' })

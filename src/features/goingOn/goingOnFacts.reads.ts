@@ -34,7 +34,7 @@ export const readOpenInquiries = ({ rows, dialect }: RowSource, projectIds: read
     `SELECT id AS "id", project_id AS "projectId", description AS "description",
        resolves AS "resolves", planned_cost_id AS "plannedCostId", part_type_id AS "partTypeId",
        cost_minor_units AS "costMinorUnits", cost_currency AS "costCurrency", minutes AS "minutes"
-     FROM inquiry WHERE done_at IS NULL AND ${dialect.isAnyOf('project_id')}
+     FROM inquiry WHERE done_at IS NULL AND struck_at IS NULL AND ${dialect.isAnyOf('project_id')}
      ORDER BY recorded_at, id`,
     [listParameter(projectIds)],
   );

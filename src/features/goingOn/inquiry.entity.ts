@@ -49,4 +49,7 @@ export class InquiryEntity extends KeptRow {
 
   @TextColumn({ nullable: true })
   outcome!: string | null;
+
+  @InstantColumn({ nullable: true })
+  struckAt!: string | null;
 }

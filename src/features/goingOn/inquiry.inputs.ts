@@ -52,4 +52,10 @@ export class ChangeInquiryInput {
 
   @Field(() => String, { nullable: true, description: 'What it told; null for nothing.' })
   outcome?: string | null;
+
+  @Field(() => Boolean, {
+    nullable: true,
+    description: 'True strikes it out: it is kept, and no longer counts. False takes that back.',
+  })
+  isStruck?: boolean | null;
 }

@@ -54,6 +54,7 @@ export async function planInquiry(work: UnitOfWork, input: PlanInquiryInput): Pr
     minutes,
     doneAt: null,
     outcome: null,
+    struckAt: null,
   });
   return row.id;
 }

@@ -1,20 +1,24 @@
 import type { GraphQLResolveInfo } from 'graphql';
 import { GraphQLLocalDate } from 'graphql-scalars';
-import { Arg, Ctx, Info, Mutation, Query, Resolver } from 'type-graphql';
+import { Arg, Args, Ctx, Info, Mutation, Query, Resolver } from 'type-graphql';
 import type { ApiContext } from '../../api/kit/apiContext.js';
 import { argumentProblem } from '../../api/kit/argumentProblem.js';
 import { carryOut } from '../../api/kit/carryOut.js';
 import { MoneyInput } from '../../api/kit/money.type.js';
+import { PageArgs } from '../../api/kit/pageArgs.js';
 import { payloadOf } from '../../api/kit/payloadOf.js';
+import { rootPage } from '../../api/kit/rootPage.js';
 import { parseAmount } from '../../domain/money/parseAmount.js';
 import { indexedAmount } from '../../domain/worth/indexedAmount.js';
 import { moneyAmount } from '../money/moneyAmount.js';
 import { exponentOf } from '../rates/rateTable.reads.js';
 import { shownBasis } from '../standing/standingFacts.js';
+import { changeIndex } from './changeIndex.js';
 import { importIndex } from './importIndex.js';
 import { indexInWords } from './indexInWords.js';
-import { ImportIndexInput } from './priceIndex.inputs.js';
-import { IndexedMoney, PriceIndex } from './priceIndex.type.js';
+import { ChangeIndexInput, ImportIndexInput } from './priceIndex.inputs.js';
+import { priceIndexReads } from './priceIndex.reads.js';
+import { IndexedMoney, PriceIndex, PriceIndexConnection } from './priceIndex.type.js';
 import { readPriceIndexes } from './priceIndexes.reads.js';
 
 const ImportIndexPayload = payloadOf(
@@ -24,8 +28,36 @@ const ImportIndexPayload = payloadOf(
   'The index as loaded.',
 );
 
+const ChangeIndexPayload = payloadOf(
+  'changeIndex',
+  'priceIndex',
+  () => PriceIndex,
+  'It as it is now.',
+);
+const asIndex = { field: 'priceIndex', typeName: 'PriceIndex' };
+
 @Resolver()
 export class PriceIndexResolver {
+  @Query(() => PriceIndexConnection, {
+    description:
+      'Price indexes that the owner loaded, the newest first; struck ones with `struckAt`. For each currency the newest that is not struck is used.',
+  })
+  priceIndexes(
+    @Args() args: PageArgs,
+    @Ctx() context: ApiContext,
+    @Info() info: GraphQLResolveInfo,
+  ) {
+    const { table, columns } = priceIndexReads;
+    return rootPage(context, info, args, {
+      typeName: 'PriceIndex',
+      from: table,
+      table,
+      columns,
+      sortBy: 'price_index.recorded_at',
+      direction: 'DESC',
+    });
+  }
+
   @Query(() => IndexedMoney, {
     nullable: true,
     description:
@@ -69,7 +101,17 @@ export class PriceIndexResolver {
     @Ctx() context: ApiContext,
     @Info() info: GraphQLResolveInfo,
   ) {
-    const asIndex = { field: 'priceIndex', typeName: 'PriceIndex' };
     return carryOut(context, info, asIndex, (work) => importIndex(work, input));
+  }
+
+  @Mutation(() => ChangeIndexPayload, {
+    description: 'Renames a price index, or strikes out one that was loaded by mistake.',
+  })
+  changeIndex(
+    @Arg('input', () => ChangeIndexInput, { description: 'The change.' }) input: ChangeIndexInput,
+    @Ctx() context: ApiContext,
+    @Info() info: GraphQLResolveInfo,
+  ) {
+    return carryOut(context, info, asIndex, (work) => changeIndex(work, input));
   }
 }

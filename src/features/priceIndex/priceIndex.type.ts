@@ -1,6 +1,7 @@
-import { GraphQLCurrency } from 'graphql-scalars';
+import { GraphQLCurrency, GraphQLDateTimeISO } from 'graphql-scalars';
 import { Field, Int, ObjectType } from 'type-graphql';
 import { Basis } from '../../api/kit/basis.type.js';
+import { connectionOf } from '../../api/kit/connectionOf.js';
 import { MoneyAmount } from '../../api/kit/money.type.js';
 import { Node } from '../../api/kit/node.type.js';
 
@@ -10,7 +11,7 @@ import { Node } from '../../api/kit/node.type.js';
   simpleResolvers: true,
 })
 export class PriceIndex extends Node {
-  @Field(() => Int, { description: 'Counts changes.' })
+  @Field(() => Int, { description: 'Counts changes; send it back with your change.' })
   version!: number;
 
   @Field(() => String, { description: 'What it measures.' })
@@ -21,7 +22,15 @@ export class PriceIndex extends Node {
 
   @Field(() => String, { description: 'Who publishes it.' })
   source!: string;
+
+  @Field(() => GraphQLDateTimeISO, {
+    nullable: true,
+    description: 'Since when it is struck out and no longer used; null while it is used.',
+  })
+  struckAt!: string | null;
 }
+
+export const PriceIndexConnection = connectionOf('PriceIndex', () => PriceIndex, 'price indexes');
 
 @ObjectType({
   description: 'An amount of one day in the money of another. It is no market value.',
