@@ -1,4 +1,5 @@
 import { Router } from 'express';
+import { GraphQLError } from 'graphql';
 import { writeSchedule } from '../features/insurance/writeSchedule.js';
 import type { ApiContext } from './kit/apiContext.js';
 
@@ -12,7 +13,16 @@ export function serveSchedules(contextNow: () => ApiContext): Router {
       const { items, place } = query;
       const numbers = typeof items === 'string' ? items.split(',').map((one) => one.trim()) : null;
       const placeName = typeof place === 'string' ? place : null;
-      const bytes = await writeSchedule(contextNow(), { numbers, placeName }, format);
+      const bytes = await writeSchedule(contextNow(), { numbers, placeName }, format).catch(
+        (error: unknown) => {
+          if (error instanceof GraphQLError) return error;
+          throw error;
+        },
+      );
+      if (bytes instanceof GraphQLError) {
+        response.status(400).type('text/plain').send(`${bytes.message}\n`);
+        return;
+      }
       response
         .set('Content-Type', mediaTypes[format])
         .set('Content-Disposition', `attachment; filename="insurance-schedule.${format}"`)

@@ -1,6 +1,7 @@
 import { writeFile } from 'node:fs/promises';
 import { extname } from 'node:path';
 import type { Command } from 'commander';
+import { GraphQLError } from 'graphql';
 import { contextOf } from '../api/serveApi.js';
 import { writeSchedule } from '../features/insurance/writeSchedule.js';
 import { CommandFailure } from './commandFailure.js';
@@ -35,7 +36,11 @@ export async function insurance(around: Surroundings, options: InsuranceOptions)
   await withExistingCollection(around, async (database) => {
     const context = contextOf(database, around.nowMs(), around.config.attachmentsFolder);
     const of = { numbers: items, placeName: place };
-    await writeFile(out, await writeSchedule(context, of, ending === '.pdf' ? 'pdf' : 'csv'));
+    const format = ending === '.pdf' ? 'pdf' : 'csv';
+    const bytes = await writeSchedule(context, of, format).catch((error: unknown) => {
+      throw error instanceof GraphQLError ? new CommandFailure(error.message) : error;
+    });
+    await writeFile(out, bytes);
     around.print(`Wrote the insurance schedule into ${out}.`);
   });
 }

@@ -115,7 +115,26 @@ describe.each(['sqlite', 'postgres'] as const)('the books on %s', (engine) => {
     const context = contextOf(api.database, api.nowMs);
     const pdf = await writeSchedule(context, { numbers: null, placeName: null }, 'pdf');
     expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
-    const none = await writeSchedule(context, { numbers: ['nowhere'], placeName: 'Attic' }, 'csv');
-    expect(none.toString().trim().split('\r\n')).toHaveLength(1);
+    const { items }: any = (await api.ask('{ insuranceSchedule { items { inventoryNumber } } }'))
+      .insuranceSchedule;
+    const { inventoryNumber } = items[1];
+    const one = await writeSchedule(
+      context,
+      { numbers: [inventoryNumber], placeName: null },
+      'csv',
+    );
+    const rows = parse(one.toString());
+    expect(rows.map(([number]) => number)).toEqual(['inventory number', inventoryNumber]);
+  });
+
+  it('refuse a number or a place that is unknown: what is left out is found out after the fire', async () => {
+    const context = contextOf(api.database, api.nowMs);
+    const of = { numbers: ['R-404', 'R-405'], placeName: 'Nowhere' };
+    await expect(writeSchedule(context, of, 'csv')).rejects.toThrow(
+      /R-404.*R-405.*no place called “Nowhere”/,
+    );
+    await expect(writeSchedule(context, { numbers: [], placeName: null }, 'pdf')).rejects.toThrow(
+      'at least one inventory number',
+    );
   });
 });

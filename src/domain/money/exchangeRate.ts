@@ -7,4 +7,6 @@ export interface ExchangeRate {
   readonly rate: string;
   /** ISO 8601 date. */
   readonly ratedOn: string;
+  /** Who says so, where that is known. */
+  readonly source?: string;
 }

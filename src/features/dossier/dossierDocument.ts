@@ -3,6 +3,8 @@ import type { DossierExtent, DossierReader, DossierWithheld } from './dossierRea
 export interface DossierTable {
   columns: string[];
   rows: string[][];
+  /** Names of columns whose figures stand below one another. */
+  rightAligned?: readonly string[];
 }
 
 export interface DossierPicture {
@@ -18,6 +20,8 @@ export interface DossierSection {
   facts: [name: string, value: string][];
   table: DossierTable | null;
   pictures: DossierPicture[];
+  /** How many pictures a printed row holds. */
+  picturesAcross: 2 | 3;
 }
 
 /** What a dossier says, however it is written down. */
@@ -43,7 +47,15 @@ export interface DossierChoice extends DossierWithholding {
 export const section = (
   heading: string,
   parts: Partial<Omit<DossierSection, 'heading'>>,
-): DossierSection => ({ heading, remarks: [], facts: [], table: null, pictures: [], ...parts });
+): DossierSection => ({
+  heading,
+  remarks: [],
+  facts: [],
+  table: null,
+  pictures: [],
+  picturesAcross: 2,
+  ...parts,
+});
 
 /** What stands where something is left out: a reader must see that there is something. */
 export const withheldWord = '[withheld]';

@@ -1,8 +1,8 @@
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
 import PDFDocument from 'pdfkit';
-import type { DossierDocument, DossierPicture, DossierSection } from './dossierDocument.js';
+import type { DossierDocument, DossierSection } from './dossierDocument.js';
 import type { DossierPaper } from './dossierReader.js';
+import { footerRoom, margin, plain, strong } from './pdfPage.js';
+import { writePdfTable } from './writePdfTable.js';
 
 type Pdf = InstanceType<typeof PDFDocument>;
 type Structure = PDFKit.PDFStructureElement;
@@ -11,18 +11,9 @@ interface WithImages {
   openImage(bytes: Buffer): { width: number; height: number };
 }
 
-const margin = 54;
-const footerRoom = 30;
 const pictureHeight = 200;
 const captionRoom = 36;
 const gutter = 14;
-const fonts = join(
-  dirname(createRequire(import.meta.url).resolve('dejavu-fonts-ttf/package.json')),
-  'ttf',
-);
-// Named by their files: the library opens a font again at each use of a registered name.
-const plain = join(fonts, 'DejaVuSans.ttf');
-const strong = join(fonts, 'DejaVuSans-Bold.ttf');
 
 /** A dossier as tagged PDF with its fonts in it. Lengths are in points, 1/72 inch. */
 export async function renderDossierPdf(
@@ -80,73 +71,24 @@ function writeSection(pdf: Pdf, root: Structure, section: DossierSection): void 
   pdf.font(plain).fontSize(9.5).moveDown(0.3);
   for (const remark of section.remarks) {
     tagged(pdf, parent, 'P', () => pdf.font(plain).fontSize(9.5).text(remark, margin));
+    pdf.moveDown(0.25);
   }
   pdf.moveDown(0.3);
-  if (section.facts.length > 0) writeTable(pdf, parent, null, section.facts, [140, '*']);
+  if (section.facts.length > 0) writePdfTable(pdf, parent, { columns: null, rows: section.facts });
   if (section.table) {
     if (section.facts.length > 0) pdf.moveDown(0.6);
-    const { columns, rows } = section.table;
-    writeTable(pdf, parent, columns, rows, widthsOf(columns));
+    writePdfTable(pdf, parent, section.table);
   }
-  writePictures(pdf, parent, section.pictures);
+  writePictures(pdf, parent, section);
   parent.end();
 }
 
-/** Points that a column takes; columns that are not named share the rest. */
-const columnWidths: Readonly<Record<string, number>> = {
-  'SHA-256': 335,
-  Date: 60,
-  What: 58,
-  Standing: 62,
-  Came: 110,
-  Went: 110,
-  Position: 70,
-  Origin: 62,
-  Fitted: 60,
-  Finished: 60,
-  Since: 60,
-};
-const widthsOf = (columns: readonly string[]): (number | '*')[] =>
-  columns.map((name) => columnWidths[name] ?? '*');
-
-function writeTable(
-  pdf: Pdf,
-  parent: Structure,
-  columns: readonly string[] | null,
-  rows: readonly (readonly string[])[],
-  widths: (number | '*')[],
-): void {
-  const size = 8;
-  const table = pdf.struct('Table');
-  parent.add(table);
-  const head = (columns ?? []).map((text) => ({
-    text,
-    type: 'TH' as const,
-    font: { src: strong, size },
-  }));
-  const body = rows.map((row) =>
-    row.map((text, index) => ({
-      text,
-      ...(columns === null && index === 0 && { type: 'TH' as const, font: { src: strong, size } }),
-    })),
-  );
-  pdf.font(plain).fontSize(size);
-  pdf.x = margin;
-  pdf.table({
-    structParent: table,
-    columnStyles: widths.map((width) => ({ width })),
-    defaultStyle: { border: [0, 0, 0.5, 0], borderColor: '#bbbbbb', padding: [2.5, 4] },
-    data: columns === null ? body : [head, ...body],
-  } as never);
-  table.end();
-  pdf.x = margin;
-}
-
-/** Two side by side, each with its caption below. */
-function writePictures(pdf: Pdf, parent: Structure, pictures: readonly DossierPicture[]): void {
-  const width = (pdf.page.width - 2 * margin - gutter) / 2;
-  for (let first = 0; first < pictures.length; first += 2) {
-    const row = pictures.slice(first, first + 2).map((picture) => {
+/** Two or three side by side, each with its caption below. */
+function writePictures(pdf: Pdf, parent: Structure, section: DossierSection): void {
+  const { pictures, picturesAcross: across } = section;
+  const width = (pdf.page.width - 2 * margin - (across - 1) * gutter) / across;
+  for (let first = 0; first < pictures.length; first += across) {
+    const row = pictures.slice(first, first + across).map((picture) => {
       const opened = (pdf as unknown as WithImages).openImage(picture.jpeg);
       const scale = Math.min(width / opened.width, pictureHeight / opened.height);
       return { ...picture, width: opened.width * scale, height: opened.height * scale };

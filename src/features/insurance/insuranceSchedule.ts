@@ -1,13 +1,20 @@
 import type { ApiContext } from '../../api/kit/apiContext.js';
 import { sumInCurrency } from '../../domain/money/sumInCurrency.js';
 import { moneyAmount } from '../money/moneyAmount.js';
+import { rateOnPaper } from '../rates/rateTable.reads.js';
 import { shownSum } from '../rates/shownSum.js';
 import { shownBasis } from '../standing/standingFacts.js';
 import { openMoneyScale } from '../worth/moneyScale.js';
 import { readNotedValues, readWorthSubjects, type NotedValue } from '../worth/worthFacts.reads.js';
 import { presentStandard } from '../worth/presentStandard.js';
 import type { InsuredItem } from './insurance.type.js';
-import { readCovers, readScheduledItems, type ScheduleOf } from './schedule.reads.js';
+import { checkScheduleOf } from './checkScheduleOf.js';
+import {
+  readCollectionName,
+  readCovers,
+  readScheduledItems,
+  type ScheduleOf,
+} from './schedule.reads.js';
 import { scheduleCsv } from './scheduleCsv.js';
 
 export type InsuredRow = InsuredItem & { id: string; itemId: string; coverDigest: string | null };
@@ -15,6 +22,7 @@ export type InsuredRow = InsuredItem & { id: string; itemId: string; coverDigest
 /** A schedule as it is shown, printed and sent. */
 export async function insuranceSchedule(context: ApiContext, of: ScheduleOf) {
   const { reader } = context.database;
+  await checkScheduleOf(reader, of);
   const scheduled = await readScheduledItems(reader, of);
   const ids = scheduled.map(({ itemId }) => itemId);
   const subjects = new Map((await readWorthSubjects(reader, ids)).map((one) => [one.itemId, one]));
@@ -49,15 +57,15 @@ export async function insuranceSchedule(context: ApiContext, of: ScheduleOf) {
   });
   const scale = await openMoneyScale(context);
   const values = items.flatMap(({ value }) => value ?? []);
+  const sum = sumInCurrency(values, scale.currency, scale.table);
   const unvalued = items.filter(({ value }) => value === null);
   return {
     id: 'schedule',
+    collectionName: await readCollectionName(reader),
+    part: partInWords(of),
     items,
-    total: shownSum(
-      sumInCurrency(values, scale.currency, scale.table),
-      values.length,
-      context.nowMs,
-    ),
+    total: shownSum(sum, values.length, context.nowMs),
+    ratesOnPaper: sum.kind === 'SUM' ? sum.usedRates.map(rateOnPaper) : [],
     unvalued: unvalued.map(({ inventoryNumber }) => inventoryNumber),
     csv: scheduleCsv(items),
     pdfPath: pathOf(of),
@@ -85,6 +93,11 @@ function insuredValue(own: readonly NotedValue[], ofModel: readonly NotedValue[]
     if (note) return note;
   }
   return null;
+}
+
+function partInWords({ numbers, placeName }: ScheduleOf): string {
+  const chosen = numbers === null ? '' : ', chosen items';
+  return placeName === null ? chosen : `${chosen}, in ${placeName}`;
 }
 
 function pathOf({ numbers, placeName }: ScheduleOf): string {

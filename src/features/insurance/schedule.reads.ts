@@ -1,4 +1,5 @@
 import { listParameter } from '../../db/dialect.js';
+import { undescribedCollection } from '../collection/undescribedCollection.js';
 import type { RowSource } from '../../db/rowSource.js';
 
 /** Which items a schedule lists: all in hand, some by number, those that stand in some place. */
@@ -43,6 +44,11 @@ export function readScheduledItems(
      WHERE ${conditions.join(' AND ')} ORDER BY item.inventory_number`,
     parameters,
   );
+}
+
+export async function readCollectionName({ rows }: RowSource): Promise<string> {
+  const [collection] = await rows<{ name: string }>('SELECT name AS "name" FROM collection');
+  return collection?.name ?? undescribedCollection('UTC').name;
 }
 
 /** The cover picture of each item: the whole thing if there is one, else the first picture. */

@@ -14,7 +14,7 @@ type Schedule = Awaited<ReturnType<typeof insuranceSchedule>>;
 
 /** A schedule to be printed: a table of values, how they came about, and the photographs. */
 export async function scheduleDocument(
-  { items, total, unvalued, basis }: Schedule,
+  { items, total, ratesOnPaper, unvalued, basis, collectionName, part }: Schedule,
   store: AttachmentStore | null,
   statedOn: string,
 ): Promise<DossierDocument> {
@@ -24,7 +24,7 @@ export async function scheduleDocument(
       : `${total.total.amount} ${total.total.currency}`;
   return {
     title: 'Insurance schedule',
-    subtitle: `As of ${statedOn}: ${items.length} items.`,
+    subtitle: `${collectionName}${part}, as of ${statedOn}: ${counted(items.length, 'item')}.`,
     statedOn,
     sections: [
       section('Values', {
@@ -32,7 +32,7 @@ export async function scheduleDocument(
           ['All together', sum],
           ['Without a value', unvalued.length === 0 ? 'none' : unvalued.join(', ')],
         ],
-        remarks: [basis.method, ...basis.assumptions, ...total.basis.assumptions],
+        remarks: [basis.method, ...basis.assumptions, ...ratesOnPaper],
         table: {
           columns: ['Number', 'Item', 'Serial number', 'Value', 'Basis', 'Valued', 'Source'],
           rows: items.map((item) => [
@@ -44,12 +44,16 @@ export async function scheduleDocument(
             item.valuedOn ?? '',
             item.source ?? '',
           ]),
+          rightAligned: ['Value'],
         },
       }),
-      section('Photographs', { pictures: await picturesOf(items, store) }),
+      section('Photographs', { pictures: await picturesOf(items, store), picturesAcross: 3 }),
     ],
   };
 }
+
+const counted = (count: number, what: string): string =>
+  `${count} ${what}${count === 1 ? '' : 's'}`;
 
 async function picturesOf(items: readonly InsuredRow[], store: AttachmentStore | null) {
   const pictures: DossierPicture[] = [];

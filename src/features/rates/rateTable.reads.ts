@@ -22,12 +22,13 @@ export async function readRateTable(
   return { rates, day, exponentOf };
 }
 
-/** A rate named in a sentence, as bases do. */
-export const rateInWords = ({
-  fromCurrency,
-  toCurrency,
-  rate,
-  ratedOn,
-  id,
-}: ExchangeRate): string =>
-  `1 ${fromCurrency} = ${rate} ${toCurrency} on ${ratedOn} (ExchangeRate_${id}).`;
+const quoted = ({ fromCurrency, toCurrency, rate, ratedOn }: ExchangeRate): string =>
+  `1 ${fromCurrency} = ${rate} ${toCurrency} on ${ratedOn}`;
+
+/** A rate named in a sentence, as bases do: whoever asks can find the record. */
+export const rateInWords = (rate: ExchangeRate): string =>
+  `${quoted(rate)} (ExchangeRate_${rate.id}).`;
+
+/** The same for a paper, whose reader has the source alone. */
+export const rateOnPaper = (rate: ExchangeRate): string =>
+  rate.source === undefined ? `${quoted(rate)}.` : `${quoted(rate)} (${rate.source}).`;
