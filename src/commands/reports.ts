@@ -88,7 +88,7 @@ async function write(
 ): Promise<void> {
   if (file !== undefined) refuseExisting(file, replace);
   const text = await withExistingCollection(around, (database) =>
-    textOf(contextOf(database, around.nowMs())),
+    textOf(contextOf(database, around.nowMs(), around.config.attachmentsFolder)),
   ).catch((error: unknown) => {
     throw error instanceof GraphQLError ? new CommandFailure(error.message) : error;
   });

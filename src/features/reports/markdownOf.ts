@@ -28,6 +28,11 @@ function written(block: ReportBlock): string {
       return markdownWords(block.text);
     case 'LIST':
       return block.items.map((item) => `- ${markdownWords(item)}`).join('\n');
+    case 'PICTURES':
+      return block.rows
+        .flat()
+        .map(({ caption, path }) => `- [${markdownWords(caption)}](${path})`)
+        .join('\n');
     case 'TABLE': {
       const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
       return [

@@ -9,6 +9,7 @@ import {
   readFittedParts,
   type ReportedReading,
 } from './progressFacts.reads.js';
+import { photographBlocks } from './photographBlocks.js';
 import { nextBlocks } from './nextBlocks.js';
 import type { ReportBlock } from './reportBlock.js';
 import type { ReportFormat } from './reportFormat.js';
@@ -26,12 +27,13 @@ export async function progressReport(
   format: ReportFormat,
 ): Promise<string> {
   const { reader } = context.database;
-  const [sessions, finished, pairs, parts, next] = await Promise.all([
+  const [sessions, finished, pairs, parts, next, photographs] = await Promise.all([
     readReportedSessions(reader, { ...period, itemId }, context.nowMs),
     readFinishedTasks(context, period, itemId),
     readBeforeAndAfter(context, period, itemId),
     readFittedParts(context, period, itemId),
     whatNext(context, { minutes: minutesOfAnEvening, most: mostNext, itemId }),
+    photographBlocks(context, period, itemId),
   ]);
   const day = (instant: string) =>
     DateTime.fromISO(instant, { zone: period.zone }).toFormat('yyyy-MM-dd');
@@ -81,6 +83,8 @@ export async function progressReport(
               `${day(at)}: ${part} ${event === 'FITTED' ? 'fitted as' : 'removed from'} ${designator} of ${inventoryNumber}`,
           ),
         },
+    { kind: 'HEADING', level: 2, text: 'Photographs' },
+    ...photographs,
     { kind: 'HEADING', level: 2, text: 'What is next' },
     ...(await nextBlocks(context, next)),
     {

@@ -51,7 +51,7 @@ export class ReportResolver {
 
   @Query(() => String, {
     description:
-      'What was done in these days, for those who follow the work: hours, what was finished, readings before and after, parts, what is next. No prices, places or persons of the collection.',
+      'What was done in these days, for those who follow the work: hours, what was finished, readings before and after, parts, photographs, what is next. No prices, places or persons of the collection. HTML has the photographs in it, without what the camera wrote; Markdown names where this server hands them out.',
   })
   progressReport(
     @Args() args: ReportArgs,
