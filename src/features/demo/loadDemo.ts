@@ -2,13 +2,12 @@ import type { Database } from '../../db/database.js';
 import { queryInWork } from '../../db/queryInWork.js';
 import { Refusal } from '../../db/refusal.js';
 import type { UnitOfWork } from '../../db/unitOfWork.js';
-import { DemoClock } from './demoClock.js';
 import { readDemoFiles } from './demoFiles.js';
 import { DemoNames } from './demoNames.js';
-import { DemoProblem } from './demoProblem.js';
 import { eventsOfFile } from './eventsOfFile.js';
 import { itemsOfFile } from './itemsOfFile.js';
 import { setTheScene } from './setTheScene.js';
+import { storyClock } from './storyClock.js';
 import { tellStory } from './tellStory.js';
 
 export interface DemoLoaded {
@@ -25,11 +24,7 @@ export interface DemoLoaded {
  */
 export async function loadDemo(database: Database, folder: string, now: Date): Promise<DemoLoaded> {
   const files = readDemoFiles(folder);
-  const collection = files.flatMap((file) => file.collection ?? [])[0];
-  if (!collection) throw new DemoProblem(folder, 'No file here says whose collection it is.');
-  const { zone, referenceDay, begunAt } = collection;
-  const today = now.toLocaleDateString('sv-SE', { timeZone: zone });
-  const clock = new DemoClock(zone, referenceDay, today);
+  const { clock, begunAt } = storyClock(files, folder, now);
   const names = new DemoNames();
   const happenings = [
     {

@@ -2,6 +2,7 @@ import { bringUpVerbs } from './bringUpVerbs.js';
 import { intakeVerbs } from './intakeVerbs.js';
 import { moneyVerbs } from './moneyVerbs.js';
 import { partVerbs } from './partVerbs.js';
+import { partingVerbs } from './partingVerbs.js';
 import { planVerbs } from './planVerbs.js';
 import { projectVerbs } from './projectVerbs.js';
 import { shelfVerbs } from './shelfVerbs.js';
@@ -17,6 +18,7 @@ const verbs: Record<string, StoryVerb> = {
   ...intakeVerbs,
   ...moneyVerbs,
   ...partVerbs,
+  ...partingVerbs,
   ...planVerbs,
   ...projectVerbs,
   ...shelfVerbs,

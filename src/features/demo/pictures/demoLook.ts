@@ -13,6 +13,8 @@ export const demoLook = z.strictObject({
   dial: z.enum(['ROUND', 'FAN', 'SLOT', 'NONE']).default('NONE'),
   knobs: z.int().min(0).max(9).default(0),
   hasMeter: z.boolean().default(false),
+  /** Story time at which the camera says that it took it: 2025-03-14 19:30. */
+  takenAt: z.string().optional(),
   /** Dust and rust, 0 to 1. */
   grime: z.number().min(0).max(1).default(0),
 });
