@@ -273,16 +273,16 @@ it('every figure is that of the card of the Defense Acquisition University', () 
       fc.integer({ min: 1, max: 99 }),
       amount,
       amount,
-      (bac, percent, acwp, bcws) => {
-        const bcwp = (bac * percent) / 100;
+      (bac, percent, spent, planned) => {
+        const earned = (bac * percent) / 100;
         const figures = earnedValueFigures({
           budgetAtCompletion: bac,
-          earnedValue: bcwp,
-          actualCost: acwp,
-          plannedValue: bcws,
+          earnedValue: earned,
+          actualCost: spent,
+          plannedValue: planned,
         });
-        const [cpi, spi] = [bcwp / acwp, bcwp / bcws];
-        const eac = acwp + (bac - bcwp) / cpi;
+        const [cpi, spi] = [earned / spent, earned / planned];
+        const eac = spent + (bac - earned) / cpi;
         const isNear = (found: number | null, printed: number) => {
           expect(found).not.toBeNull();
           const slack = 1e-9 * Math.max(1, Math.abs(printed), Math.abs(eac));
@@ -290,11 +290,11 @@ it('every figure is that of the card of the Defense Acquisition University', () 
         };
         isNear(figures.costPerformanceIndex, cpi);
         isNear(figures.schedulePerformanceIndex, spi);
-        isNear(figures.percentEarned, (bcwp / bac) * 100);
+        isNear(figures.percentEarned, (earned / bac) * 100);
         isNear(figures.estimateAtCompletion.atRateSoFar, eac);
-        isNear(figures.estimateAtCompletion.atBothRates, acwp + (bac - bcwp) / (cpi * spi));
+        isNear(figures.estimateAtCompletion.atBothRates, spent + (bac - earned) / (cpi * spi));
         isNear(figures.varianceAtCompletion, bac - eac);
-        isNear(figures.toCompleteIndexForEstimate, (bac - bcwp) / (eac - acwp));
+        isNear(figures.toCompleteIndexForEstimate, (bac - earned) / (eac - spent));
       },
     ),
   );

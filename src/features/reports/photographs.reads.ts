@@ -68,9 +68,9 @@ export async function readPhotographs(
     beforeId === null || known.has(beforeId) ? [] : [beforeId],
   );
   if (missing.length === 0) return taken;
-  const befores = await reader.rows<ReportedPhotograph>(
+  const besides = await reader.rows<ReportedPhotograph>(
     `${subjects} ${photograph} AND ${reader.dialect.isAnyOf('attachment.id')}`,
     [listParameter([...new Set(missing)])],
   );
-  return [...taken, ...befores];
+  return [...taken, ...besides];
 }
