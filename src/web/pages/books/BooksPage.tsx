@@ -9,6 +9,7 @@ import { Loading } from '../../parts/Loading.js';
 import { Sheet } from '../../parts/Sheet.js';
 import { useTitle } from '../../parts/useTitle.js';
 import { useTexts } from '../../texts/textsContext.js';
+import { BeforeYouBuy } from './BeforeYouBuy.js';
 import { everyMonth } from './everyMonth.js';
 import { HourBars } from './HourBars.js';
 import { ProjectHours } from './ProjectHours.js';
@@ -54,6 +55,9 @@ export function BooksPage() {
         {data.spendingCeilings.map(
           ({ id, period, amount }) =>
             amount && <p key={id}>{books.ceiling[period](formats.money(amount))}</p>,
+        )}
+        {data.spendingCeilings.length > 0 && (
+          <BeforeYouBuy currency={data.collection.homeCurrency} />
         )}
       </Sheet>
       <Sheet title={books.years} aside={<BasisButton of={books.years} basis={data.books.basis} />}>

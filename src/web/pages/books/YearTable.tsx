@@ -37,7 +37,8 @@ export function YearTable({ shown }: { shown: BooksQuery['books'] }) {
           {books.wentFor(
             inventoryNumber,
             formats.localDay(disposedOn),
-            gain ? formats.money(gain) : '–',
+            gain ? formats.money({ ...gain, amount: gain.amount.replace('-', '') }) : '–',
+            gain?.amount.startsWith('-') ?? false,
           )}
         </p>
       ))}

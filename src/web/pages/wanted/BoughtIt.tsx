@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Button } from '../../parts/Button.js';
+import { CeilingWarnings } from '../../parts/CeilingWarnings.js';
 import { Field } from '../../parts/Field.js';
 import { useTexts } from '../../texts/textsContext.js';
 import type { NotedFind } from './keptWants.js';
@@ -93,6 +94,7 @@ export function BoughtIt({
           {wanted.priceHelp}
         </p>
       )}
+      <CeilingWarnings amount={amount} currency={currency} />
       <div className={styles['buttons']}>
         <Button type="submit" weight="main">
           {wanted.noteIt}

@@ -15,8 +15,14 @@ export const books = {
   worth: 'Were worth',
   noYears: 'Nothing has a cost or a value yet.',
   ofThemValued: (held: number, valued: number) => `${held} (${valued})`,
-  wentFor: (number: string, day: string, gain: string) => `${number} went on ${day}: gain ${gain}`,
+  wentFor: (number: string, day: string, gain: string, isLoss: boolean) =>
+    `${number} went on ${day}: ${isLoss ? 'loss' : 'gain'} ${gain}`,
   schedule: 'Insurance schedule',
+  beforeYouBuy: (currency: string) => `Before you buy: how much, in ${currency}?`,
+  breaksCeiling: (name: string, over: string, ceiling: string) =>
+    `${name}: ${over} beyond the ceiling of ${ceiling}. So much must wait, or the ceiling be raised.`,
+  keepsCeiling: (name: string, left: string) => `${name}: ${left} would be left.`,
+  noRateFor: (name: string) => `${name}: an exchange rate is missing, so nothing can be said.`,
   ceiling: {
     MONTH: (amount: string) => `Ceiling for a month: ${amount}`,
     YEAR: (amount: string) => `Ceiling for a year: ${amount}`,
