@@ -2,6 +2,7 @@ import type { Database } from '../../db/database.js';
 import type { Reader } from '../../db/reader.js';
 import type { AttachmentStore } from '../attachments/attachmentStore.js';
 import { chainSection } from './chainSection.js';
+import { claimsSection } from './claimsSection.js';
 import {
   dayOf,
   inWords,
@@ -93,6 +94,7 @@ async function allSections(
     ...(photographs ? [photographs] : []),
     await chainSection(reader, item, choice, dayOf(lastChange)),
     await pastSection(reader, item, choice),
+    await claimsSection(reader, item, choice),
     await partsSection(reader, item, choice, Date.parse(lastChange)),
     await workSection(reader, item),
     await readingsSection(reader, item),

@@ -1,4 +1,5 @@
 import type { Reader } from '../../db/reader.js';
+import { hiderOf, readPieces, wordsOfPieces } from './evidenceWords.js';
 import { linkWords } from './linkWords.js';
 import {
   inWords,
@@ -22,15 +23,6 @@ interface PastEvent {
   evidence: string | null;
 }
 
-interface PieceOfEvidence {
-  eventId: string;
-  bearing: string;
-  kind: string;
-  strength: string;
-  description: string;
-  keptAt: string | null;
-}
-
 /** What happened to the thing, oldest first, with what it rests on. */
 export async function pastSection(
   reader: Reader,
@@ -48,29 +40,15 @@ export async function pastSection(
      ORDER BY CASE WHEN event.earliest_on IS NULL THEN 1 ELSE 0 END, event.earliest_on, event.id`,
     [item.id],
   );
-  const pieces = await reader.rows<PieceOfEvidence>(
-    `SELECT evidence.event_id AS "eventId", evidence.bearing AS "bearing",
-       evidence.kind AS "kind", evidence.strength AS "strength",
-       evidence.description AS "description", evidence.kept_at AS "keptAt"
-     FROM evidence JOIN provenance_event AS event ON event.id = evidence.event_id
-     WHERE event.item_id = ? AND evidence.withdrawn_at IS NULL ORDER BY evidence.id`,
-    [item.id],
+  const pieces = await readPieces(
+    reader,
+    `SELECT id FROM provenance_event WHERE item_id = ?`,
+    'event_id',
+    item.id,
   );
-  const hide = (word: 'PEOPLE' | 'PLACES', value: string | null): string =>
-    value === null ? '' : withheld.has(word) ? withheldWord : value;
+  const hide = hiderOf(withheld);
   const evidenceOf = ({ id, evidence }: PastEvent): string =>
-    [
-      hide('PEOPLE', evidence),
-      ...pieces
-        .filter(({ eventId }) => eventId === id)
-        .map(({ bearing, kind, strength, description, keptAt }) => {
-          const kept = keptAt === null ? '' : `, kept: ${hide('PLACES', keptAt)}`;
-          const what = `${inWords(kind)}, ${inWords(strength)}`;
-          return `${inWords(bearing)}: ${hide('PEOPLE', description)} (${what}${kept})`;
-        }),
-    ]
-      .filter(Boolean)
-      .join('; ');
+    [hide('PEOPLE', evidence), ...wordsOfPieces(pieces, id, hide)].filter(Boolean).join('; ');
   const rows = events.map((event) => [
     orUnknown(event.dateEdtf),
     inWords(event.kind),
