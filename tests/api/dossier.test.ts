@@ -92,10 +92,11 @@ describe.each(['sqlite', 'postgres'] as const)('the dossier of an item on %s', (
     expect((await fetch(`${base}/attachments/${digest ?? ''}`)).status).toBe(200);
   });
 
-  it('keeps apart what was said of it, of the whole lot too, from what is known', async () => {
+  it('tells what was found, and apart from it what was said, of the whole lot too', async () => {
     const told = (await written('reader=heir')).toString();
     expect(told).toContain('We had it on the air at the school in the autumn of 1957');
     expect(told).toContain('Statements are claims until evidence bears on them.');
+    expect(told).toContain(remark);
     const ofLot = await fetch(`${base}/download/dossier.html?item=R-004&reader=buyer`);
     const page = await ofLot.text();
     expect(page).toContain('Both from one operator, working when put away.');

@@ -12,6 +12,7 @@ import {
   type DossierSection,
 } from './dossierDocument.js';
 import { dossierItem, type DossierItem } from './dossierItem.js';
+import { findingsSection } from './findingsSection.js';
 import { hazardSection } from './hazardSection.js';
 import { identificationSection } from './identificationSection.js';
 import { logSection } from './logSection.js';
@@ -98,6 +99,7 @@ async function allSections(
     await partsSection(reader, item, choice, Date.parse(lastChange)),
     await workSection(reader, item),
     await readingsSection(reader, item),
+    await findingsSection(reader, item),
     await hazardSection(reader, item),
     ...(papers ? [papers] : []),
   ];
