@@ -54,7 +54,7 @@ describe('the whole job', () => {
     await done('recordAcquisition', 'acquisition', {
       acquiredOn: '2026-05-02',
       venue: 'Spring fair',
-      otherParty: { name: 'Fenwick Ashgrove' },
+      otherParty: { name: 'Isolde Ashgrove' },
       price: { amount: '45.00', currency: 'GBP' },
       lines: [
         { newItem: { kind: 'RIG', inventoryNumber: number, name: 'Wicket', modelId: model.id } },
@@ -63,7 +63,7 @@ describe('the whole job', () => {
     });
     rigId = (await item('')).id;
     await open.page.goto(`/sets/${number}`);
-    await shows('Came in from Fenwick Ashgrove');
+    await shows('Came in from Isolde Ashgrove');
     await shows('£45.00');
   });
 
@@ -181,7 +181,7 @@ describe('the whole job', () => {
     expect(answer.status()).toBe(200);
     const told = await answer.text();
     for (const words of [
-      'Fenwick Ashgrove',
+      'Isolde Ashgrove',
       'Played when it was put away',
       'Rust on the lid',
       'Discharged through the resistor; 0 V read',

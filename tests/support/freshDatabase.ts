@@ -58,7 +58,7 @@ async function freshPostgres(copied = 'template1'): Promise<FreshDatabase> {
   const serverUrl = await answer.text();
   if (!answer.ok) throw new Error(serverUrl);
   const name = `t_${randomBytes(8).toString('hex')}`;
-  await runOn(serverUrl, `CREATE DATABASE ${name} TEMPLATE ${copied}`);
+  await runOn(serverUrl, `CREATE DATABASE ${name} TEMPLATE ${copied} STRATEGY FILE_COPY`);
   const url = new URL(serverUrl);
   url.pathname = `/${name}`;
   return {

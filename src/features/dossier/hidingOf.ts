@@ -11,21 +11,28 @@ export function hidingOf(
   { isMoneyHidden }: { isMoneyHidden: boolean },
 ): Hiding {
   const patterns = [
-    ...(words.length > 0 ? [anyOf(words)] : []),
+    // “boat store” is the Boat store; but to take every “may” for somebody called May would leave no text.
+    anyOf(words.filter(isPhrase), 'giu'),
+    anyOf(
+      words.filter((word) => !isPhrase(word)),
+      'gu',
+    ),
     ...(isMoneyHidden ? [amountsOfMoney] : []),
   ];
   return (text) => patterns.reduce((left, pattern) => left.replaceAll(pattern, withheldWord), text);
 }
 
+const isPhrase = (word: string): boolean => /\S\s+\S/.test(word);
+
 /** Whole words only; the longest first, so that no half of one is left. */
-function anyOf(words: readonly string[]): RegExp {
+function anyOf(words: readonly string[], flags: string): RegExp {
   const parts = [...new Set(words)]
     .filter((word) => word.length >= shortestName)
     .sort((one, other) => other.length - one.length || (one < other ? -1 : 1))
     .map((word) => word.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&').replaceAll(/\s+/g, '\\s+'));
   return parts.length === 0
     ? /(?!)/g
-    : new RegExp(`(?<![\\p{L}\\p{N}])(?:${parts.join('|')})(?![\\p{L}\\p{N}])`, 'gu');
+    : new RegExp(`(?<![\\p{L}\\p{N}])(?:${parts.join('|')})(?![\\p{L}\\p{N}])`, flags);
 }
 
 const amount = String.raw`\d[\d.,']*`;
