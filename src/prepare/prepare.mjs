@@ -11,17 +11,27 @@ import { takeTurn } from './takeTurn.mjs';
  * @param {ProjectPaths} paths
  */
 export async function prepare(paths) {
-  if (packagesAreCurrent(paths) && programIsCurrent(paths) && pagesAreCurrent(paths)) return;
-  await preparePackages(paths);
+  await prepareProgram(paths);
+  if (pagesAreCurrent(paths)) return;
   await inTurn(paths, async (turn) => {
-    if (!programIsCurrent(paths)) {
-      say('Compiling Reglow …');
-      await buildProgram(paths, turn);
-    }
-    if (!pagesAreCurrent(paths)) {
-      say('Building its pages …');
-      await buildPages(paths, turn);
-    }
+    if (pagesAreCurrent(paths)) return;
+    say('Building its pages …');
+    await buildPages(paths, turn);
+  });
+}
+
+/**
+ * Brings packages and program up to date, not the pages: these are built from the schema that the
+ * program writes, and cannot be while they ask for what it has yet to write.
+ * @param {ProjectPaths} paths
+ */
+export async function prepareProgram(paths) {
+  await preparePackages(paths);
+  if (programIsCurrent(paths)) return;
+  await inTurn(paths, async (turn) => {
+    if (programIsCurrent(paths)) return;
+    say('Compiling Reglow …');
+    await buildProgram(paths, turn);
   });
 }
 

@@ -1,7 +1,7 @@
 import { pathToFileURL } from 'node:url';
 import { PreparationFailed } from './PreparationFailed.mjs';
 import { endWithStarter } from './endWithStarter.mjs';
-import { prepare } from './prepare.mjs';
+import { prepare, prepareProgram } from './prepare.mjs';
 import { thisProject } from './projectPaths.mjs';
 import { say } from './say.mjs';
 
@@ -13,7 +13,7 @@ import { say } from './say.mjs';
 export async function runCommand(args) {
   endWithStarter();
   try {
-    await prepare(thisProject);
+    await (args[0] === 'schema' ? prepareProgram : prepare)(thisProject);
   } catch (error) {
     if (!(error instanceof PreparationFailed)) throw error;
     say(error.message);

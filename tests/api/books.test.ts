@@ -61,6 +61,22 @@ describe.each(['sqlite', 'postgres'] as const)('the books on %s', (engine) => {
       years { day heldCount valuedCount cost { total { amount } } worth { total { amount } } }
       disposals { inventoryNumber proceeds { amount } sellingCosts { amount } cost { amount } gain { amount } basis { method } }
       basis { method } } }`);
+    const { months } = (
+      await api.ask(
+        '{ books { months { month spent { total { amount } } worth { total { amount } } } } }',
+      )
+    ).books;
+    expect(months.map(({ month }: any) => month)).toHaveLength(24);
+    expect([months[0].month, months.at(-1).month]).toEqual(['2024-07', '2026-06']);
+    const ofMonth = (wanted: string) => months.find(({ month }: any) => month === wanted);
+    expect(ofMonth('2025-02')).toMatchObject({
+      spent: { total: { amount: '40.00' } },
+      worth: { total: { amount: '150.00' } },
+    });
+    expect(ofMonth('2025-06')).toMatchObject({
+      spent: { total: { amount: '0.00' } },
+      worth: { total: { amount: '260.00' } },
+    });
     const year = (day: string, heldCount: number, cost: string, worth: string) => ({
       day,
       heldCount,

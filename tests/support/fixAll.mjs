@@ -1,12 +1,12 @@
 // `npm run fix`: mends what can be mended by itself.
 import { join } from 'node:path';
-import { prepare } from '../../src/prepare/prepare.mjs';
+import { prepareProgram } from '../../src/prepare/prepare.mjs';
 import { thisProject } from '../../src/prepare/projectPaths.mjs';
 import { runStage } from './runStage.mjs';
 
 const tool = (/** @type {string} */ place) => join(thisProject.packages, place);
 
-await prepare(thisProject);
+await prepareProgram(thisProject);
 const mends = [
   { name: 'schema', args: [thisProject.main, 'schema', '--write'] },
   { name: 'lint', args: [tool('eslint/bin/eslint.js'), '.', '--fix'] },

@@ -28,7 +28,7 @@ export interface YearEnd {
   readonly worths: readonly Money[];
 }
 
-/** The collection on a day: what is held, what that had cost, what it was worth. */
+/** The collection on a day, of a year's end or not: what is held, what that had cost, what it was worth. */
 export function yearEnd(items: readonly BookedItem[], day: string): YearEnd {
   const held = items.filter(({ cameOn, leftOn, costs }) => {
     const from = cameOn ?? costs.map((cost) => cost.day).sort()[0] ?? '';
@@ -48,6 +48,15 @@ export function yearEnd(items: readonly BookedItem[], day: string): YearEnd {
     ),
     worths,
   };
+}
+
+/** Up to so many months (`2026-05`) with the one of today, from the first day on, in order. */
+export function latestMonths(firstDay: string, today: string, most: number): string[] {
+  const [year, month] = [Number(today.slice(0, 4)), Number(today.slice(5, 7))];
+  return Array.from({ length: most }, (_, back) => {
+    const ordinal = year * 12 + month - most + back;
+    return `${Math.floor(ordinal / 12)}-${String((ordinal % 12) + 1).padStart(2, '0')}`;
+  }).filter((each) => each >= firstDay.slice(0, 7));
 }
 
 /** The days to strike a balance on: the end of each year from the first day on, and today. */

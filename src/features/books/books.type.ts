@@ -25,6 +25,23 @@ export class YearBalance {
   worth!: ConvertedSum;
 }
 
+@ObjectType({
+  description: 'One month: what was spent in it, and what was held at its end.',
+  simpleResolvers: true,
+})
+export class MonthBalance {
+  @Field(() => String, { description: 'The month as ISO 8601 writes it: 2026-05.' })
+  month!: string;
+
+  @Field(() => ConvertedSum, { description: 'Lots, their extra costs and expenses of the month.' })
+  spent!: ConvertedSum;
+
+  @Field(() => ConvertedSum, {
+    description: 'What the items with a value were worth at its end, or today.',
+  })
+  worth!: ConvertedSum;
+}
+
 @ObjectType({ description: 'What came of parting with an item.', simpleResolvers: true })
 export class DisposalResult {
   @Field(() => ID, { description: 'The disposal.' })
@@ -75,6 +92,11 @@ export class Books {
 
   @Field(() => [YearBalance], { description: 'Year by year, from the first cost to today.' })
   years!: YearBalance[];
+
+  @Field(() => [MonthBalance], {
+    description: 'The latest 24 months at most, in order, those without spending too.',
+  })
+  months!: MonthBalance[];
 
   @Field(() => [DisposalResult], { description: 'Items that went for good, the latest first.' })
   disposals!: DisposalResult[];

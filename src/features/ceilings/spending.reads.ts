@@ -1,3 +1,4 @@
+import { groupedBy } from '../../db/groupedBy.js';
 import type { RowSource } from '../../db/rowSource.js';
 import type { Money } from '../../domain/money/money.js';
 
@@ -44,24 +45,35 @@ export async function readCeilingsOf(
     .sort((one, other) => order.indexOf(one.of) - order.indexOf(other.of));
 }
 
-/** Everything spent in a month (`2026-05`) or year: lots, their extra costs, expenses. */
+/** Lots, their extra costs and expenses. */
+const allSpending = `(
+  SELECT acquired_on AS day, price_minor_units AS amount, currency AS currency FROM acquisition
+  UNION ALL
+  SELECT acquisition.acquired_on, extra_cost.amount_minor_units, extra_cost.currency FROM extra_cost
+    JOIN acquisition ON acquisition.id = extra_cost.acquisition_id
+  UNION ALL
+  SELECT spent_on, amount_minor_units, currency FROM expense
+) AS spent`;
+
+/** Everything spent in a month (`2026-05`) or year. */
 export async function readSpentIn({ rows }: RowSource, period: string): Promise<Money[]> {
-  const like = `${period}-%`;
   return asMoneys(
     await rows<SpentSum>(
-      `SELECT SUM(amount) AS "amount", currency AS "currency" FROM (
-         SELECT price_minor_units AS amount, currency AS currency FROM acquisition
-           WHERE acquired_on LIKE ?
-         UNION ALL
-         SELECT extra_cost.amount_minor_units, extra_cost.currency FROM extra_cost
-           JOIN acquisition ON acquisition.id = extra_cost.acquisition_id
-           WHERE acquisition.acquired_on LIKE ?
-         UNION ALL
-         SELECT amount_minor_units, currency FROM expense WHERE spent_on LIKE ?
-       ) AS spent GROUP BY currency`,
-      [like, like, like],
+      `SELECT SUM(amount) AS "amount", currency AS "currency" FROM ${allSpending}
+       WHERE day LIKE ? GROUP BY currency`,
+      [`${period}-%`],
     ),
   );
+}
+
+/** Everything spent, by month (`2026-05`); months without spending are not there. */
+export async function readSpentByMonth({ rows }: RowSource): Promise<Map<string, Money[]>> {
+  const sums = await rows<SpentSum & { month: string }>(
+    `SELECT SUBSTR(day, 1, 7) AS "month", SUM(amount) AS "amount", currency AS "currency"
+     FROM ${allSpending} GROUP BY SUBSTR(day, 1, 7), currency ORDER BY 1, 3`,
+  );
+  const months = groupedBy(sums, ({ month }) => month);
+  return new Map([...months].map(([month, ofMonth]) => [month, asMoneys(ofMonth)]));
 }
 
 export const readSpentOn = async ({ rows }: RowSource, projectId: string): Promise<Money[]> =>

@@ -12,6 +12,7 @@ import { useTexts } from '../../texts/textsContext.js';
 import { BeforeYouBuy } from './BeforeYouBuy.js';
 import { everyMonth } from './everyMonth.js';
 import { HourBars } from './HourBars.js';
+import { MonthTable } from './MonthTable.js';
 import { ProjectHours } from './ProjectHours.js';
 import { YearTable } from './YearTable.js';
 import styles from './BooksPage.module.css';
@@ -59,6 +60,12 @@ export function BooksPage() {
         {data.spendingCeilings.length > 0 && (
           <BeforeYouBuy currency={data.collection.homeCurrency} />
         )}
+      </Sheet>
+      <Sheet
+        title={books.months}
+        aside={<BasisButton of={books.months} basis={data.books.basis} />}
+      >
+        <MonthTable months={data.books.months} />
       </Sheet>
       <Sheet title={books.years} aside={<BasisButton of={books.years} basis={data.books.basis} />}>
         <YearTable shown={data.books} />
