@@ -85,12 +85,14 @@ function actionOf(name: string, group: WorkGroup, tasks: readonly TitledTask[]):
 
 function wholeItem(itemId: string, name: string, single: readonly ShackStep[]): ShackStep[] {
   if (single.length < 2) return [];
+  const settles = single.flatMap((step) => step.settles);
+  const things = settles.length === 2 ? 'both things' : `all ${settles.length} things`;
   return [
     {
       kind: 'WHOLE_ITEM',
-      action: `${name}: settle all ${single.flatMap(({ settles }) => settles).length} things that stand against it.`,
+      action: `${name}: settle ${things} that stand against it.`,
       itemId,
-      settles: single.flatMap(({ settles }) => settles),
+      settles,
       hours: single.reduce((sum, { hours }) => sum + hours, 0),
       hoursRestOn: single.some(({ hoursRestOn }) => hoursRestOn === 'TASKS') ? 'TASKS' : 'DEFAULT',
       taskIds: [...new Set(single.flatMap(({ taskIds }) => taskIds))],

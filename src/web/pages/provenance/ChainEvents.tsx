@@ -24,7 +24,8 @@ export function ChainEvents({ shown }: { shown: ShownProvenance }) {
             {[
               words.eventKind[event.kind],
               set.told.fromTo(event.fromParty?.name ?? '', event.toParty?.name ?? ''),
-              event.placeName,
+              // A school both has a set and is where it stands: once is enough.
+              event.placeName === event.toParty?.name ? '' : event.placeName,
             ]
               .filter(Boolean)
               .join(', ')}

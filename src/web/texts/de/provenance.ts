@@ -9,7 +9,7 @@ export const provenance = {
   coverage: (certain: string, possible: string) =>
     `Für ${certain} der Zeit seit dem Bau ist ein Besitzer sicher, für ${possible} möglich.`,
   gap: (from: string, to: string, least: string, most: string) =>
-    `Ohne Nachweis: ${from} bis ${to} (${least} bis ${most} Jahre).`,
+    `Ohne Nachweis: ${from} bis ${to} (${least === most ? most : `${least} bis ${most}`} Jahre).`,
   madeBetween: (from: string, to: string) =>
     `Nach allem Vermerkten wurde es zwischen ${from} und ${to} gebaut.`,
   nothingDated: 'Nichts von dem, was vermerkt ist, hat schon ein Datum.',

@@ -10,7 +10,7 @@ export const provenance = {
   coverage: (certain: string, possible: string) =>
     `Somebody surely held it for ${certain} of the time since it was made, and may have for ${possible}.`,
   gap: (from: string, to: string, least: string, most: string) =>
-    `Not accounted for: ${from} to ${to} (${least} to ${most} years).`,
+    `Not accounted for: ${from} to ${to} (${least === most ? most : `${least} to ${most}`} years).`,
   madeBetween: (from: string, to: string) =>
     `By all that is written down it was made between ${from} and ${to}.`,
   nothingDated: 'Nothing that is written down of it has a date yet.',
