@@ -13,7 +13,8 @@ import { migrationsStage, staticStages } from './stages.mjs';
 
 /** @typedef {import('./runStage.mjs').Outcome} Outcome */
 
-const STAGES_AT_ONCE = 2;
+// Beside the tests one at a time: browsers and databases leave pauses that it fills.
+const STAGES_AT_ONCE = process.argv.includes('--without-tests') ? 2 : 1;
 const FAILURES_NAMED = 20;
 const args = process.argv.slice(2);
 const isWithoutTests = args.includes('--without-tests');
@@ -105,8 +106,11 @@ if (refusal !== null) {
 }
 if (await prepareAsStage('packages', () => preparePackages(thisProject))) {
   await prepareAsStage('build', () => prepare(thisProject));
-  await runStaticStages();
-  if (isWithoutTests) keep(await runStage(migrationsStage, { isShownLive: false }));
-  else await runTests();
+  if (isWithoutTests) {
+    await runStaticStages();
+    keep(await runStage(migrationsStage, { isShownLive: false }));
+  } else {
+    await Promise.all([runStaticStages(), runTests()]);
+  }
 }
 summarise();
