@@ -13,8 +13,7 @@ import { migrationsStage, staticStages } from './stages.mjs';
 
 /** @typedef {import('./runStage.mjs').Outcome} Outcome */
 
-// Beside the tests one at a time: browsers and databases leave pauses that it fills.
-const STAGES_AT_ONCE = process.argv.includes('--without-tests') ? 2 : 1;
+const STAGES_AT_ONCE = 2;
 const FAILURES_NAMED = 20;
 const args = process.argv.slice(2);
 const isWithoutTests = args.includes('--without-tests');
@@ -106,11 +105,8 @@ if (refusal !== null) {
 }
 if (await prepareAsStage('packages', () => preparePackages(thisProject))) {
   await prepareAsStage('build', () => prepare(thisProject));
-  if (isWithoutTests) {
-    await runStaticStages();
-    keep(await runStage(migrationsStage, { isShownLive: false }));
-  } else {
-    await Promise.all([runStaticStages(), runTests()]);
-  }
+  await runStaticStages();
+  if (isWithoutTests) keep(await runStage(migrationsStage, { isShownLive: false }));
+  else await runTests();
 }
 summarise();
