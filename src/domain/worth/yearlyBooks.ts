@@ -17,8 +17,7 @@ export interface BookedItem {
   readonly values: readonly Dated[];
 }
 
-export interface YearEnd {
-  /** The last day of the year, or today in the year that is running. */
+export interface DayBalance {
   readonly day: string;
   readonly heldCount: number;
   readonly valuedCount: number;
@@ -28,8 +27,8 @@ export interface YearEnd {
   readonly worths: readonly Money[];
 }
 
-/** The collection on a day, of a year's end or not: what is held, what that had cost, what it was worth. */
-export function yearEnd(items: readonly BookedItem[], day: string): YearEnd {
+/** The collection on a day: what is held, what that had cost, what it was worth. */
+export function balanceOn(items: readonly BookedItem[], day: string): DayBalance {
   const held = items.filter(({ cameOn, leftOn, costs }) => {
     const from = cameOn ?? costs.map((cost) => cost.day).sort()[0] ?? '';
     return from <= day && (leftOn === null || leftOn > day);
@@ -57,6 +56,13 @@ export function latestMonths(firstDay: string, today: string, most: number): str
     const ordinal = year * 12 + month - most + back;
     return `${Math.floor(ordinal / 12)}-${String((ordinal % 12) + 1).padStart(2, '0')}`;
   }).filter((each) => each >= firstDay.slice(0, 7));
+}
+
+/** `2026-02` → `2026-02-28` */
+export function lastDayOf(month: string): string {
+  const [year, ordinal] = [Number(month.slice(0, 4)), Number(month.slice(5, 7))];
+  // Day 0 of the next month.
+  return new Date(Date.UTC(year, ordinal, 0)).toISOString().slice(0, 10);
 }
 
 /** The days to strike a balance on: the end of each year from the first day on, and today. */

@@ -1,9 +1,8 @@
-import { DateTime } from 'luxon';
 import { Ctx, Query, Resolver } from 'type-graphql';
 import type { ApiContext } from '../../api/kit/apiContext.js';
 import type { Money } from '../../domain/money/money.js';
 import { sumInCurrency } from '../../domain/money/sumInCurrency.js';
-import { balanceDays, latestMonths, yearEnd } from '../../domain/worth/yearlyBooks.js';
+import { balanceDays, balanceOn, lastDayOf, latestMonths } from '../../domain/worth/yearlyBooks.js';
 import { readSpentByMonth } from '../ceilings/spending.reads.js';
 import { shownSum } from '../rates/shownSum.js';
 import { shownBasis } from '../standing/standingFacts.js';
@@ -13,9 +12,6 @@ import { Books } from './books.type.js';
 import { disposalResults } from './disposalResults.js';
 
 const mostMonths = 24;
-
-const lastDayOf = (month: string): string =>
-  DateTime.fromISO(`${month}-01`, { zone: 'utc' }).endOf('month').toISODate() ?? `${month}-28`;
 
 @Resolver()
 export class BooksResolver {
@@ -37,13 +33,13 @@ export class BooksResolver {
     return {
       currency,
       years: days.map((day) => {
-        const { heldCount, valuedCount, costs, worths } = yearEnd(items, day);
+        const { heldCount, valuedCount, costs, worths } = balanceOn(items, day);
         return { day, heldCount, valuedCount, cost: sum(costs, day), worth: sum(worths, day) };
       }),
       months: (firstMonth === undefined ? [] : latestMonths(firstMonth, today, mostMonths)).map(
         (month) => {
           const end = month === today.slice(0, 7) ? today : lastDayOf(month);
-          const { worths } = yearEnd(items, end);
+          const { worths } = balanceOn(items, end);
           return {
             month,
             spent: sum(spending.get(month) ?? [], end),
