@@ -8,27 +8,33 @@ export function MonthTable({ months }: { months: BooksQuery['books']['months'] }
   const { books } = useTexts();
   const formats = useFormats();
   if (months.length === 0) return <p>{books.noYears}</p>;
+  const unread = months.filter(({ spent, worth }) => !spent.total || !worth.total);
   return (
-    <Table
-      name={books.months}
-      head={
-        <tr>
-          <th scope="col">{books.month}</th>
-          {[books.spentIn, books.worth].map((name) => (
-            <th key={name} scope="col" className={figureCell}>
-              {name}
-            </th>
-          ))}
-        </tr>
-      }
-    >
-      {[...months].reverse().map(({ month, spent, worth }) => (
-        <tr key={month}>
-          <th scope="row">{formats.month(month)}</th>
-          <td className={figureCell}>{spent.total ? formats.money(spent.total) : '–'}</td>
-          <td className={figureCell}>{worth.total ? formats.money(worth.total) : '–'}</td>
-        </tr>
-      ))}
-    </Table>
+    <>
+      <Table
+        name={books.months}
+        head={
+          <tr>
+            <th scope="col">{books.month}</th>
+            {[books.spentIn, books.worth].map((name) => (
+              <th key={name} scope="col" className={figureCell}>
+                {name}
+              </th>
+            ))}
+          </tr>
+        }
+      >
+        {[...months].reverse().map(({ month, spent, worth }) => (
+          <tr key={month}>
+            <th scope="row">{formats.month(month)}</th>
+            <td className={figureCell}>{spent.total ? formats.money(spent.total) : '–'}</td>
+            <td className={figureCell}>{worth.total ? formats.money(worth.total) : '–'}</td>
+          </tr>
+        ))}
+      </Table>
+      {unread.length > 0 && (
+        <p>{books.noRateFor(unread.map(({ month }) => formats.month(month)).join(', '))}</p>
+      )}
+    </>
   );
 }
