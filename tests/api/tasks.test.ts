@@ -251,6 +251,14 @@ describe.each(['sqlite', 'postgres'] as const)('tasks on %s', (engine) => {
       percentComplete: 60,
       percentEvidence: '9 of 15 capacitors',
     });
+    // Asked by itself, without the columns that other fields bring along.
+    const { node } = await api.ask(
+      `query ($id: ID!) { node(id: $id) { ... on Project {
+        tasks(first: 9) { nodes { evidence { kind note } } } } } }`,
+      { id: projectId },
+    );
+    const evidence = { kind: 'NOTE', note: '9 of 15 capacitors' };
+    expect(node.tasks.nodes).toEqual([{ evidence }]);
     const other = (await addTask(projectId, {})).task;
     expect((await state(60, 'seen', other.id)).problems[0]).toMatchObject({ code: 'CONFLICT' });
   });

@@ -5,6 +5,7 @@ import type { ApiContext } from '../../api/kit/apiContext.js';
 import { argumentProblem, readArguments } from '../../api/kit/argumentProblem.js';
 import { carryOut } from '../../api/kit/carryOut.js';
 import { optionalRecordId } from '../../api/kit/globalId.js';
+import { loadRelations } from '../../api/kit/loadRelations.js';
 import { MoneyAmount, MoneyInput } from '../../api/kit/money.type.js';
 import { payloadOf } from '../../api/kit/payloadOf.js';
 import type { Row } from '../../api/kit/typeReads.js';
@@ -27,9 +28,12 @@ const SetPayload = payloadOf(
 @Resolver(() => SpendingCeiling)
 export class CeilingsResolver {
   @Query(() => [SpendingCeiling], { description: 'Ceilings on months and years.' })
-  spendingCeilings(@Ctx() { database }: ApiContext) {
-    const { columns, table } = spendingCeilingReads;
-    return database.reader.rows<Row>(`SELECT ${columns} FROM ${table} ORDER BY period`);
+  async spendingCeilings(@Ctx() context: ApiContext, @Info() info: GraphQLResolveInfo) {
+    const { columns, table, typeName } = spendingCeilingReads;
+    const { reader } = context.database;
+    const rows = await reader.rows<Row>(`SELECT ${columns} FROM ${table} ORDER BY period`);
+    await loadRelations(context, info, typeName, rows);
+    return rows;
   }
 
   @Query(() => [CeilingStanding], {

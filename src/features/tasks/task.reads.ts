@@ -40,7 +40,10 @@ const spared = spareColumns('task', names, {
   version: [],
   title: [],
   percentComplete: [],
-  percentEvidence: [],
+  percentEvidence: ['evidence'],
+  percentEvidenceKind: ['evidence'],
+  percentEvidenceReadingId: ['evidence'],
+  percentEvidenceAttachmentId: ['evidence'],
   hazardKinds: ['cautions'],
   startedAt: [],
   finishedAt: [],
@@ -48,7 +51,10 @@ const spared = spareColumns('task', names, {
   recordedAt: [],
   changedAt: [],
 });
-const columns = (asked: AskedOfRows): string => `${spared(asked)}, task.earning_rule AS "rule"`;
+const columns = (asked: AskedOfRows): string =>
+  asked === undefined || asked.has('rule')
+    ? `${spared(asked)}, task.earning_rule AS "rule"`
+    : spared(asked);
 const stepColumns = selectColumns('task_step', ['id', 'title', 'weight', 'doneAt']);
 
 /** Tasks at the other end of the links of these tasks. */

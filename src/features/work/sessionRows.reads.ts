@@ -31,11 +31,11 @@ export async function withBreaks(
      FROM work_break WHERE ${dialect.isAnyOf('session_id')} ORDER BY started_at, id`,
     [listParameter(sessions.map(({ id }) => id))],
   );
-  const bySession = new Map<string, WorkBreak[]>(sessions.map(({ id }) => [id, []]));
+  const bySession = new Map<string, WorkBreak[]>();
   for (const { sessionId, startedAt, endedAt } of breaks) {
-    bySession
-      .get(sessionId)
-      ?.push({ startedAtMs: Date.parse(startedAt), endedAtMs: instantOrNull(endedAt) });
+    const own = bySession.get(sessionId) ?? [];
+    own.push({ startedAtMs: Date.parse(startedAt), endedAtMs: instantOrNull(endedAt) });
+    bySession.set(sessionId, own);
   }
   return sessions.map(({ id, personId, itemId, taskId, taskKind, startedAt, endedAt, zone }) => ({
     id,
@@ -46,9 +46,11 @@ export async function withBreaks(
     zone,
     startedAtMs: Date.parse(startedAt),
     endedAtMs: instantOrNull(endedAt),
-    breaks: bySession.get(id) ?? [],
+    breaks: bySession.get(id) ?? noBreaks,
   }));
 }
+
+const noBreaks: readonly WorkBreak[] = [];
 
 const instantOrNull = (text: string | null): number | null =>
   text === null ? null : Date.parse(text);

@@ -28,7 +28,7 @@ const columns = spareColumns('work_session', names, {
   personId: ['person', ...overlapFields],
   itemId: ['item', ...overlapFields],
   taskId: ['task', ...overlapFields],
-  zone: overlapFields,
+  zone: ['endQuestion', ...overlapFields],
   note: [],
   recordedAt: [],
   changedAt: [],

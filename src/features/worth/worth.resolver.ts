@@ -5,6 +5,7 @@ import { carryOut } from '../../api/kit/carryOut.js';
 import { loadedField } from '../../api/kit/loadRelations.js';
 import { MoneyAmount } from '../../api/kit/money.type.js';
 import { PageArgs } from '../../api/kit/pageArgs.js';
+import { loadRelations } from '../../api/kit/loadRelations.js';
 import { payloadOf } from '../../api/kit/payloadOf.js';
 import type { Row } from '../../api/kit/typeReads.js';
 import { Item } from '../items/item.type.js';
@@ -130,10 +131,13 @@ export class ItemOutlookResolver {
 @Resolver(() => WorthTerms)
 export class WorthTermsResolver {
   @Query(() => WorthTerms, { description: 'What the owner reckons with throughout.' })
-  async worthTerms(@Ctx() { database }: ApiContext) {
-    const { columns, table } = worthTermsReads;
-    const [kept] = await database.reader.rows<Row>(`SELECT ${columns} FROM ${table} LIMIT 1`);
-    return kept ?? { id: 'unsaid', version: 0, ...usualTerms };
+  async worthTerms(@Ctx() context: ApiContext, @Info() info: GraphQLResolveInfo) {
+    const { columns, table, typeName } = worthTermsReads;
+    const { reader } = context.database;
+    const [kept] = await reader.rows<Row>(`SELECT ${columns} FROM ${table} LIMIT 1`);
+    const terms = kept ?? { id: 'unsaid', version: 0, ...usualTerms };
+    await loadRelations(context, info, typeName, [terms]);
+    return terms;
   }
 
   @FieldResolver(() => MoneyAmount, {
