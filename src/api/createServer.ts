@@ -8,14 +8,19 @@ import type { ApiContext } from './kit/apiContext.js';
 import { compiledExecutor } from './compiledExecutor.js';
 import { answerOldMediaType } from './answerOldMediaType.js';
 import { documentRules, mostTokens } from './documentLimits.js';
+import type { KnownQueries } from './knownQueries.js';
 import { limitMutations } from './limitMutations.js';
 import { priceQueries } from './priceQueries.js';
 import { showError, type ErrorLog } from './showError.js';
 
 /** The GraphQL server over a schema, with every query priced before it runs. */
-export function createServer(schema: GraphQLSchema, log: ErrorLog): ApolloServer<ApiContext> {
+export function createServer(
+  schema: GraphQLSchema,
+  log: ErrorLog,
+  queries: KnownQueries,
+): ApolloServer<ApiContext> {
   return new ApolloServer<ApiContext>({
-    gateway: compiledExecutor(schema),
+    gateway: compiledExecutor(schema, queries),
     introspection: true,
     csrfPrevention: true,
     allowBatchedHttpRequests: false,

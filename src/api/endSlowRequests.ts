@@ -1,9 +1,9 @@
-import type { RequestHandler } from 'express';
+import type { IncomingMessage } from 'node:http';
 
 /** Ends a request whose body has not come in time, so that idle senders cannot hold connections. */
 export const endSlowRequests =
-  (milliseconds: number): RequestHandler =>
-  (request, _response, next) => {
+  (milliseconds: number) =>
+  (request: IncomingMessage, _response: unknown, next: () => void): void => {
     const timer = setTimeout(() => {
       if (!request.complete) request.destroy();
     }, milliseconds);

@@ -6,10 +6,14 @@ import type { Database } from '../db/database.js';
 import { AttachmentStore } from '../features/attachments/attachmentStore.js';
 import { reads } from '../features/reads.js';
 import { buildApiSchema } from './buildApiSchema.js';
+import { answerKnown, takeEarlyRead } from './answerKnown.js';
 import { answerBrokenBody } from './answerBrokenBody.js';
 import { createServer } from './createServer.js';
 import { downloadProvenance } from './downloadProvenance.js';
+import { headersOf } from './headersOf.js';
 import type { ApiContext } from './kit/apiContext.js';
+import { knownHosts } from './knownHosts.js';
+import { KnownQueries } from './knownQueries.js';
 import { endSlowRequests } from './endSlowRequests.js';
 import { refuseForeignHosts } from './refuseForeignHosts.js';
 import { servePages } from './servePages.js';
@@ -39,7 +43,8 @@ export interface RunningApi {
   close(): Promise<void>;
 }
 
-const largestBody = '1mb';
+/** Bytes. */
+const largestBody = 1_048_576;
 /** Ten minutes, in milliseconds: the largest file over a slow radio link in the house. */
 const longestUpload = 600_000;
 /** Milliseconds that a question may take to arrive. */
@@ -71,15 +76,19 @@ export async function serveApi(database: Database, options: ServeOptions): Promi
   const { clock, attachmentsFolder } = options;
   const contextNow = (): ApiContext => contextOf(database, clock(), attachmentsFolder);
   const schema = await buildApiSchema();
-  const apollo = createServer(schema, options.log);
+  const queries = new KnownQueries(schema);
+  const apollo = createServer(schema, options.log, queries);
   await apollo.start();
   const app = express();
   app.disable('x-powered-by');
-  app.use(helmet({ contentSecurityPolicy: { directives: contentPolicy } }));
+  const protect = helmet({ contentSecurityPolicy: { directives: contentPolicy } });
+  app.use(protect);
   app.use(refuseForeignHosts(options.allowedHosts));
+  const endSlow = endSlowRequests(longestQuestion);
   app.use(
     '/graphql',
-    endSlowRequests(longestQuestion),
+    endSlow,
+    takeEarlyRead,
     express.json({ limit: largestBody }),
     expressMiddleware(apollo, {
       context: () => Promise.resolve(contextNow()),
@@ -102,7 +111,17 @@ export async function serveApi(database: Database, options: ServeOptions): Promi
     response.type('text/plain').send(greetingAt(request.headers.host ?? ''));
   });
   app.use(answerBrokenBody(options.log));
-  const http = createHttpServer({ requestTimeout: longestUpload, headersTimeout: 10_000 }, app);
+  const answer = answerKnown({
+    schema,
+    queries,
+    contextNow,
+    isKnownHost: knownHosts(options.allowedHosts),
+    largestBody,
+    endSlow,
+    headers: headersOf(protect),
+    rest: app,
+  });
+  const http = createHttpServer({ requestTimeout: longestUpload, headersTimeout: 10_000 }, answer);
   const subscriptions = serveSubscriptions(http, schema, {
     allowedHosts: options.allowedHosts,
     log: options.log,

@@ -24,8 +24,18 @@ export const showError =
     if (isKnown && code !== unexpected) {
       return { message: formatted.message, ...place, extensions: { code } };
     }
+    // Apollo refuses some requests without a code of their own.
+    if (isAskersFault(original)) {
+      return { message: original.message, ...place, extensions: { code: 'BAD_REQUEST' } };
+    }
     const id = randomUUID();
     log(id, original);
     const message = `Something failed that should not have. It was logged as ${id}; nothing was changed.`;
     return { message, ...place, extensions: { code: unexpected, errorId: id } };
   };
+
+function isAskersFault(error: unknown): error is GraphQLError {
+  if (!(error instanceof GraphQLError)) return false;
+  const { status } = (error.extensions['http'] ?? {}) as { status?: number };
+  return status !== undefined && status >= 400 && status < 500;
+}
