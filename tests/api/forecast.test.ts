@@ -160,7 +160,7 @@ describe.each(['sqlite', 'postgres'] as const)('forecasts on %s', (engine) => {
       const before = api.statements();
       await api.ask(
         `query ($first: Int!) { projects(first: $first) { nodes {
-          forecast { hours { p80Hours } finish { p80On } tasks { task { title } } }
+          forecast { hours { p80Hours } finish { p80On } weeksAhead { on } tasks { task { title } } }
           earnedValue { hours { budgetHours } } plan { seed } baselines { id }
         } } }`,
         { first },

@@ -40,6 +40,16 @@ describe.each(['sqlite', 'postgres'] as const)('pace and queue on %s', (engine) 
             weeks { mondayOn hours awayDays } away { id version fromOn untilOn isYearly note } } }`,
       )
     ).pace;
+  const forecast = async (id: string) =>
+    (
+      await api.ask(
+        `query ($id: ID!) { node(id: $id) { ... on Project { forecast {
+          finish { p50On p80On p95On }
+          weeksAhead { on finishedShare p80DoneShare p50DoneShare p20DoneShare }
+        } } } }`,
+        { id },
+      )
+    ).node.forecast;
   const day = (date: string, from: string, to: string) =>
     story.session({
       personId: story.personId,
@@ -53,6 +63,7 @@ describe.each(['sqlite', 'postgres'] as const)('pace and queue on %s', (engine) 
     const told = await queue();
     expect(titles(told)).toEqual(['Alpha', 'Beta', 'Gamma']);
     expect(told.projects[0]).toMatchObject({ place: 1, p50Hours: 4, p50On: null });
+    expect(await forecast(projects[0]!)).toEqual({ finish: null, weeksAhead: [] });
   });
 
   it('takes the pace from the weeks really kept, idle ones too', async () => {
@@ -81,11 +92,26 @@ describe.each(['sqlite', 'postgres'] as const)('pace and queue on %s', (engine) 
     expect([...dates].sort()).toEqual(dates);
     expect(new Set(dates).size).toBe(3);
     for (const each of told.projects) expect(each.p50On <= each.p80On).toBe(true);
-    const { node } = await api.ask(
-      `query ($id: ID!) { node(id: $id) { ... on Project { forecast { finish { p50On p80On p95On } } } } }`,
-      { id: projects[0] },
-    );
-    expect(node.forecast.finish.p50On <= node.forecast.finish.p80On).toBe(true);
+    const { finish } = await forecast(projects[0]!);
+    expect(finish.p50On <= finish.p80On).toBe(true);
+  });
+
+  it('says how far each may be in the weeks ahead, in the same trials as the dates', async () => {
+    const { finish, weeksAhead } = await forecast(projects[0]!);
+    expect(weeksAhead[0]).toEqual({
+      on: '2026-06-01',
+      finishedShare: 0,
+      p80DoneShare: 0,
+      p50DoneShare: 0,
+      p20DoneShare: 0,
+    });
+    const firstWith = (isSo: (week: any) => boolean) => weeksAhead.find(isSo).on;
+    const weekOf = (day: string) => weeksAhead.find((week: any) => week.on >= day).on;
+    expect(firstWith((week) => week.p80DoneShare === 1)).toBe(weekOf(finish.p80On));
+    expect(firstWith((week) => week.finishedShare >= 0.8)).toBe(weekOf(finish.p80On));
+    expect(firstWith((week) => week.p50DoneShare === 1)).toBe(weekOf(finish.p50On));
+    expect(weeksAhead.at(-1).on).toBe(weekOf(finish.p95On));
+    expect(await forecast(projects[0]!)).toEqual({ finish, weeksAhead });
   });
 
   it('shows what moving one up does to the others before it is done', async () => {

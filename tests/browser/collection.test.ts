@@ -56,4 +56,32 @@ describe('the collection', () => {
     await german.page.getByRole('heading', { name: 'The collection' }).waitFor();
     await german.close();
   });
+
+  it('draws what is left of a set, and gives the same as a table that ends on the day foreseen', async () => {
+    const { page } = open;
+    const { rig } = await demo.ask('{ rig(inventoryNumber: "R-005") { projects { id } } }');
+    const { node } = await demo.ask(
+      `query ($id: ID!) { node(id: $id) { ... on Project { forecast {
+          finish { p80On } weeksAhead { on } } } } }`,
+      { id: rig.projects[0].id },
+    );
+    const { finish, weeksAhead } = node.forecast;
+    await page.goto('/sets/R-005');
+    const left = page.locator('#left');
+    await left.getByRole('img', { name: 'earned so far' }).waitFor();
+    await left.getByRole('img', { name: 'Chance that it is done by then' }).waitFor();
+    await left.getByText('The figures as a table').first().click();
+    const table = left.getByRole('region', { name: 'Hours over time' });
+    expect(await table.getByRole('columnheader').last().innerText()).toBe(
+      'three in five of the trials',
+    );
+    // The whole on both edges of the band, in the first week that holds the day.
+    const end = weeksAhead.find(({ on }: { on: string }) => on >= finish.p80On).on;
+    const lastRow = table.getByRole('row').last();
+    const written = new Intl.DateTimeFormat('en-GB', { dateStyle: 'medium', timeZone: 'UTC' });
+    expect(await lastRow.getByRole('rowheader').innerText()).toBe(written.format(new Date(end)));
+    const [low, high] = (await lastRow.getByRole('cell').last().innerText()).split('–');
+    expect(low).toBe(high);
+    expect(Number(low)).toBeGreaterThan(0);
+  });
 });

@@ -5,6 +5,7 @@ import { awayDays } from '../../src/domain/pace/awayDays.js';
 import { dateQuantile } from '../../src/domain/pace/dateQuantile.js';
 import { finishDays, NEVER } from '../../src/domain/pace/finishDays.js';
 import { keptWeeks, mondayOf } from '../../src/domain/pace/keptWeeks.js';
+import { progressAhead } from '../../src/domain/pace/progressAhead.js';
 import { pace } from '../../src/domain/pace/pace.js';
 
 const never = () => false;
@@ -150,6 +151,67 @@ describe('when projects will be done', () => {
         }
       }),
       { numRuns: 60 },
+    );
+  });
+});
+
+describe('how far a project comes in the weeks ahead', () => {
+  const ahead = (hours: Float64Array, weekHours: number[], blockWeeks = 1) => {
+    const given = { ...choices, weekHours, blockWeeks };
+    const queue = { id: 'p', totals: hours };
+    const days = finishDays([queue], given).get('p')!;
+    return { days, points: progressAhead(queue, days, given) };
+  };
+
+  it('at 7 hours in every week, half of 14 hours is done after the first', () => {
+    const { points } = ahead(flat('p', 14).totals, [7]);
+    const alike = (share: number) => ({
+      byEightInTen: share,
+      byFiveInTen: share,
+      byTwoInTen: share,
+    });
+    expect(points).toEqual([
+      { day: today, finished: 0, ...alike(0) },
+      { day: today + 6, finished: 0, ...alike(0.5) },
+      { day: today + 13, finished: 1, ...alike(1) },
+    ]);
+  });
+
+  it('has nothing to tell when nothing is left', () => {
+    expect(ahead(flat('p', 0).totals, [7]).points).toEqual([]);
+    expect(ahead(new Float64Array(), [7]).points).toEqual([]);
+  });
+
+  it('looks twenty years ahead at the most, in 52 steps', () => {
+    const { points } = ahead(flat('p', 5000).totals, [1]);
+    expect(points).toHaveLength(53);
+    expect(points.at(-1)).toMatchObject({ day: today + 7 * 1040 - 1, finished: 0 });
+    expect(points.at(-1)!.byFiveInTen).toBeCloseTo(1040 / 5000, 12);
+  });
+
+  it('is the same trials as the finish date: each day’s share is that of the sorted days', () => {
+    const weeks = fc.array(fc.integer({ min: 0, max: 12 }), { minLength: 1, maxLength: 9 });
+    const totals = fc.array(fc.integer({ min: 0, max: 300 }), { minLength: 1, maxLength: 60 });
+    fc.assert(
+      fc.property(totals, weeks, fc.integer({ min: 1, max: 4 }), (hours, kept, blockWeeks) => {
+        const { days, points } = ahead(Float64Array.from(hours), [...kept, 2], blockWeeks);
+        const sorted = days.slice().sort();
+        const doneBy = (tenths: number) => sorted[Math.ceil((tenths * hours.length) / 10) - 1]!;
+        for (const [index, point] of points.entries()) {
+          const until = index === 0 ? hours.map((each) => (each > 0 ? NEVER : 0)) : [...days];
+          const done = until.filter((day) => day <= point.day).length;
+          expect(point.finished).toBe(done / hours.length);
+          expect(point.byEightInTen).toBeLessThanOrEqual(point.byFiveInTen);
+          expect(point.byFiveInTen).toBeLessThanOrEqual(point.byTwoInTen);
+          if (index === 0) continue;
+          expect(point.byEightInTen === 1).toBe(doneBy(8) <= point.day);
+          expect(point.byFiveInTen === 1).toBe(doneBy(5) <= point.day);
+          expect(point.byTwoInTen === 1).toBe(doneBy(2) <= point.day);
+          expect(point.byEightInTen).toBeGreaterThanOrEqual(points[index - 1]!.byEightInTen);
+        }
+        expect(points.length).toBeLessThanOrEqual(53);
+      }),
+      { numRuns: 100 },
     );
   });
 });

@@ -5,3 +5,6 @@ const valuesOfTrials = 20_000;
 
 /** What a field that runs trials costs in a query, beside what is asked below it. */
 export const priceOfTrials: Complexity = ({ childComplexity }) => valuesOfTrials + childComplexity;
+
+/** Today and 52 steps; the weeks are drawn once more for it. */
+export const priceOfWeeksAhead: Complexity = ({ childComplexity }) => 5_000 + 53 * childComplexity;

@@ -21,10 +21,14 @@ const forecast: Relation = async (context, parents, args, asked) => {
   const plans = new Map((await readPlans(context.database.reader, ids)).map((p) => [p.id, p]));
   const projects = ids.flatMap((id) => plans.get(id) ?? []);
   const told = await forecastOfProjects(context, projects, wish);
-  const finishes = asked.has('finish') ? await finishForecasts(context, projects, told) : [];
+  const isProgressAsked = asked.has('weeksAhead');
+  const inTime =
+    isProgressAsked || asked.has('finish')
+      ? await finishForecasts(context, projects, told, { isProgressAsked })
+      : [];
   const rows = told.map((each, index) => ({
     ...shown(context, projects[index] as PlannedProject, each, wish),
-    finish: finishes[index] ?? null,
+    ...inTime[index],
   }));
   const byId = new Map(rows.map((row) => [row.id, row]));
   const values = ids.map((id) => byId.get(id) ?? null);

@@ -1,7 +1,8 @@
-import { GraphQLLocalDate } from 'graphql-scalars';
 import { Field, Float, Int, ObjectType } from 'type-graphql';
 import { Basis } from '../../api/kit/basis.type.js';
 import { describedEnum } from '../../api/kit/describedEnum.js';
+import { FinishForecast, WeekAhead } from './finishForecast.type.js';
+import { priceOfWeeksAhead } from './priceOfTrials.js';
 
 @ObjectType({ description: 'Hours to come, as trials give them.', simpleResolvers: true })
 export class HoursForecast {
@@ -89,33 +90,6 @@ export class TornadoBar {
 }
 
 @ObjectType({
-  description: 'When the hours left will be done, if this project came first.',
-  simpleResolvers: true,
-})
-export class FinishForecast {
-  @Field(() => GraphQLLocalDate, {
-    nullable: true,
-    description: 'Done by then in half of the trials; null if never within twenty years.',
-  })
-  p50On!: string | null;
-
-  @Field(() => GraphQLLocalDate, {
-    nullable: true,
-    description: 'Done by then in four of five trials; null if never within twenty years.',
-  })
-  p80On!: string | null;
-
-  @Field(() => GraphQLLocalDate, {
-    nullable: true,
-    description: 'Done by then in nineteen of twenty trials; null if never within twenty years.',
-  })
-  p95On!: string | null;
-
-  @Field(() => Basis, { description: 'What was counted, and how.' })
-  basis!: Basis;
-}
-
-@ObjectType({
   description:
     'A whole project by seeded trials over its tasks: hours as a distribution, what is critical, what moves the p80, and when it will be done.',
   simpleResolvers: true,
@@ -146,6 +120,13 @@ export class ProjectForecast {
       'The finish date at the pace of the person who does the work; null while no pace is known.',
   })
   finish!: FinishForecast | null;
+
+  @Field(() => [WeekAhead], {
+    description:
+      'How far it comes at that pace, from today to the day by which nineteen of twenty trials are done, or twenty years: by weeks, in longer steps beyond a year. Empty while no pace is known, and when nothing is left.',
+    complexity: priceOfWeeksAhead,
+  })
+  weeksAhead!: WeekAhead[];
 
   @Field(() => Basis, { description: 'What was counted, and how.' })
   basis!: Basis;

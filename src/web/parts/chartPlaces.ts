@@ -3,15 +3,14 @@ interface Point {
   value: number;
 }
 
-const width = 640;
 const height = 240;
 const left = 56;
 const bottom = height - 22;
 const top = 14;
 const rightRoom = 6;
 
-/** Where times and values lie on a drawing of 640 by 240. */
-export function chartPlaces(points: readonly Point[], levels: readonly number[]) {
+/** Where times and values lie on a drawing of the width given and a height of 240. */
+export function chartPlaces(points: readonly Point[], levels: readonly number[], width: number) {
   const times = points.map(({ at }) => at);
   const values = [...points.map(({ value }) => value), ...levels];
   const fromTime = Math.min(...times);
@@ -31,6 +30,7 @@ export function chartPlaces(points: readonly Point[], levels: readonly number[])
     width,
     height,
     left,
+    top,
     bottom,
     fromTime,
     toTime,

@@ -59,10 +59,13 @@ export function SetProjects({ item }: { item: ShownSet }) {
                 ))}
               </Table>
             )}
-            {(project.status === 'ACTIVE' || project.status === 'PLANNED') &&
-              project.tasks.nodes.length > 0 && (
-                <ProjectOutlook id={String(project.id)} title={project.title} />
-              )}
+            {project.tasks.nodes.length > 0 && (
+              <ProjectOutlook
+                id={String(project.id)}
+                title={project.title}
+                isOpen={project.status === 'ACTIVE' || project.status === 'PLANNED'}
+              />
+            )}
           </section>
         );
       })}

@@ -38,8 +38,8 @@ function OneTrend({ trend }: { trend: Trend }) {
   }));
   const limit = readings.at(-1)?.verdict.limit;
   const levels = [
-    ...(limit?.lower ? [{ name: set.notBelow, value: Number(limit.lower) }] : []),
-    ...(limit?.upper ? [{ name: set.notAbove, value: Number(limit.upper) }] : []),
+    ...(limit?.lower ? [{ name: set.notBelow, value: Number(limit.lower), isLimit: true }] : []),
+    ...(limit?.upper ? [{ name: set.notAbove, value: Number(limit.upper), isLimit: true }] : []),
   ];
   const last = readings.at(-1);
   const slope =
@@ -59,6 +59,7 @@ function OneTrend({ trend }: { trend: Trend }) {
       </h3>
       {points.length > 1 && (
         <LineChart
+          name={quantity}
           heard={`${quantity}: ${words.trend[outcome]}. ${last ? `${last.value} ${last.unit}` : ''}`}
           lines={[{ name: quantity, look: 'main', points, hasDots: true }]}
           levels={levels}

@@ -38,6 +38,8 @@ export const frame = {
   notFoundTitle: 'Unter dieser Adresse liegt nichts',
   notFoundHelp: 'Vielleicht ein Tippfehler. Die Sammlung nennt alles, was da ist.',
   importHint: 'Nichts geht anderswohin als an dieses Programm.',
+  figuresAsTable: 'Die Zahlen als Tabelle',
+  when: 'Wann',
   basis: 'Wie wurde das gezählt?',
   close: 'Schließen',
   more: 'Mehr zeigen',

@@ -77,6 +77,16 @@ export const set = {
   spentLine: 'aufgewendet',
   scopeLine: 'alles, was zu tun ist',
   plannedLine: 'geplant',
+  aheadLine: 'ab jetzt erledigt (so wahrscheinlich wie nicht)',
+  aheadBand: 'drei von fünf Durchläufen',
+  today: 'heute',
+  wholeBudget: 'alles, was zu erledigen ist',
+  burnUpHeard: (earned: string, budget: string, spent: string) =>
+    `Bisher ${earned} von ${budget} erledigt; ${spent} aufgewendet.`,
+  chanceLine: 'Wahrscheinlichkeit, dass es bis dahin fertig ist',
+  nothingLeft: 'Es bleibt nichts zu tun.',
+  noPace:
+    'Noch ist keine Arbeitswoche bekannt, also lässt sich kein Tag nennen. Dazu braucht es Stunden auf der Werkbank in einer Woche, die vorbei ist.',
   finishName: 'Fertig',
   finish: (p50: string, p80: string) =>
     `Beim wirklich gehaltenen Tempo fertig bis ${p50} (halb und halb), ziemlich sicher bis ${p80}.`,

@@ -39,6 +39,8 @@ export const frame = {
   notFoundTitle: 'Nothing is kept under this address',
   notFoundHelp: 'It may have been typed wrong. The collection lists everything there is.',
   importHint: 'Nothing is sent anywhere but to this program.',
+  figuresAsTable: 'The figures as a table',
+  when: 'When',
   basis: 'How was this counted?',
   close: 'Close',
   more: 'Show more',

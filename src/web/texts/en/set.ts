@@ -77,6 +77,16 @@ export const set = {
   spentLine: 'spent',
   scopeLine: 'all there is to do',
   plannedLine: 'planned',
+  aheadLine: 'earned from here on (even chance)',
+  aheadBand: 'three in five of the trials',
+  today: 'today',
+  wholeBudget: 'all that can be earned',
+  burnUpHeard: (earned: string, budget: string, spent: string) =>
+    `${earned} of ${budget} earned so far; ${spent} spent.`,
+  chanceLine: 'Chance that it is done by then',
+  nothingLeft: 'Nothing is left to do.',
+  noPace:
+    'No week of work is known yet, so no day can be named. It takes hours on the bench in a week that is over.',
   finishName: 'Finish',
   finish: (p50: string, p80: string) =>
     `At the pace really kept it is done by ${p50} (an even chance), by ${p80} to be fairly sure.`,
