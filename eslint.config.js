@@ -95,7 +95,6 @@ export default defineConfig(
       'import-x/parsers': { '@typescript-eslint/parser': ['.ts', '.tsx'] },
     },
     rules: {
-      'import-x/no-cycle': ['error', { ignoreExternal: true }],
       'import-x/no-default-export': 'error',
       'import-x/no-restricted-paths': ['error', { basePath: import.meta.dirname, zones: arrows }],
       'max-lines': ['error', { max: 300, skipBlankLines: true, skipComments: true }],

@@ -1,7 +1,17 @@
 import { createRequire } from 'node:module';
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 const require = createRequire(import.meta.url);
+
+/** The longest first: begun last, they would run alone while the other core idles. */
+class BrowserFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const isSlow = ({ moduleId }: TestSpecification): boolean => moduleId.includes('/browser/');
+    const sorted = await super.sort(files);
+    return [...sorted.filter(isSlow), ...sorted.filter((file) => !isSlow(file))];
+  }
+}
 
 // The transform reads experimentalDecorators and emitDecoratorMetadata from tsconfig.json; a test
 // under tests/tooling holds that it emits what typeorm and type-graphql read.
@@ -13,6 +23,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     globalSetup: ['tests/support/postgresServer.ts'],
     setupFiles: ['tests/support/setUp.ts'],
+    sequence: { sequencer: BrowserFirst },
     pool: 'forks',
     // Loading the program anew for each of 150 files took longer than the tests. Files share a
     // worker and its modules, so a test keeps its state in what it opens, never in a module.
