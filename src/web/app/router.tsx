@@ -43,6 +43,15 @@ const change = createRoute({
   component: lazyRouteComponent(() => import('../pages/change/ChangePage.js'), 'ChangePage'),
 });
 
+const bringUp = createRoute({
+  getParentRoute: () => root,
+  path: '/sets/$number/bring-up',
+  // The run that is looked at; without it the one in hand.
+  validateSearch: ({ run }: Record<string, unknown>): { run?: string } =>
+    typeof run === 'string' ? { run } : {},
+  component: lazyRouteComponent(() => import('../pages/bringUp/BringUpPage.js'), 'BringUpPage'),
+});
+
 const provenance = createRoute({
   getParentRoute: () => root,
   path: '/sets/$number/provenance',
@@ -117,6 +126,7 @@ export const router = createRouter({
     set,
     pictures,
     change,
+    bringUp,
     provenance,
     wanted,
     books,

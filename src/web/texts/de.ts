@@ -1,6 +1,7 @@
 import { bench } from './de/bench.js';
 import { books } from './de/books.js';
 import { bringList } from './de/bringList.js';
+import { bringUp } from './de/bringUp.js';
 import { change } from './de/change.js';
 import { dossier } from './de/dossier.js';
 import { frame } from './de/frame.js';
@@ -19,6 +20,7 @@ export const de: Texts = {
   bench,
   books,
   bringList,
+  bringUp,
   change,
   dossier,
   frame,

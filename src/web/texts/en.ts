@@ -1,6 +1,7 @@
 import { bench } from './en/bench.js';
 import { books } from './en/books.js';
 import { bringList } from './en/bringList.js';
+import { bringUp } from './en/bringUp.js';
 import { change } from './en/change.js';
 import { dossier } from './en/dossier.js';
 import { frame } from './en/frame.js';
@@ -19,6 +20,7 @@ export const en = {
   bench,
   books,
   bringList,
+  bringUp,
   change,
   dossier,
   frame,

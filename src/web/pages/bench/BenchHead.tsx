@@ -14,7 +14,7 @@ export function BenchHead({
   item: BenchItem;
   around: RefObject<HTMLElement | null>;
 }) {
-  const { bench } = useTexts();
+  const { bench, bringUp } = useTexts();
   const isFull = useSyncExternalStore(followFullScreen, () => document.fullscreenElement !== null);
   const name = item.name ?? (item.model ? `${item.model.maker} ${item.model.designation}` : '');
   return (
@@ -33,6 +33,13 @@ export function BenchHead({
           params={{ number: item.inventoryNumber }}
         >
           {bench.page}
+        </Link>
+        <Link
+          className={buttonClass()}
+          to="/sets/$number/bring-up"
+          params={{ number: item.inventoryNumber }}
+        >
+          {bringUp.toBringUp}
         </Link>
         {document.fullscreenEnabled && (
           <Button

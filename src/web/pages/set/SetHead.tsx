@@ -8,7 +8,7 @@ import styles from './SetHead.module.css';
 
 /** Picture, name and standing: what one sees first. */
 export function SetHead({ item }: { item: ShownSet }) {
-  const { set, shelf, pictures, change } = useTexts();
+  const { set, shelf, pictures, change, bringUp } = useTexts();
   const formats = useFormats();
   const model = item.model && `${item.model.maker} ${item.model.designation}`;
   const known = [
@@ -48,6 +48,9 @@ export function SetHead({ item }: { item: ShownSet }) {
           </Link>
           <Link to="/bench/$number" params={{ number: item.inventoryNumber }}>
             {set.toBench}
+          </Link>
+          <Link to="/sets/$number/bring-up" params={{ number: item.inventoryNumber }}>
+            {bringUp.toBringUp}
           </Link>
           <Link to="/intake/$number" params={{ number: item.inventoryNumber }}>
             {set.toIntake}
