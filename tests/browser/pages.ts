@@ -9,6 +9,8 @@ export const pages = [
   { name: 'accessory', address: '/sets/A-004', isThereWhen: '#story li' },
   { name: 'pictures', address: '/sets/R-003/pictures', isThereWhen: 'figure img' },
   { name: 'change', address: '/sets/R-005/change', isThereWhen: '#outlook' },
+  { name: 'bring-up', address: '/sets/R-005/bring-up', isThereWhen: '#now form' },
+  { name: 'bring-up-start', address: '/sets/R-006/bring-up', isThereWhen: '#begin' },
   { name: 'provenance', address: '/sets/R-009/provenance', isThereWhen: 'td' },
   { name: 'wanted', address: '/wanted', isThereWhen: 'h2' },
   { name: 'books', address: '/books', isThereWhen: 'dt' },

@@ -16,6 +16,7 @@ const addresses = [
   '/bring-a-list',
   '/sets/R-001',
   '/sets/R-001/provenance',
+  '/sets/R-001/bring-up',
   '/bench/R-001',
   '/intake/R-001',
   '/no-such-page',

@@ -65,7 +65,7 @@ export const bringUp = {
   passedHelp:
     'Das sagt, was an jenem Tag gemessen wurde. Es veraltet; was an der Werkbank zu hören, zu riechen und zu sehen ist, zählt mehr.',
   correct: 'Richtigstellen',
-  correctThis: (title: string) => `„${title}“ richtigstellen`,
+  correctThis: (title: string) => `Richtigstellen: ${title}`,
   correctHelp:
     'Für das, was irrtümlich aufgeschrieben wurde. Was dastand, bleibt lesbar; das Ergebnis wird neu berechnet.',
   whatWasWrong: 'Was falsch war',

@@ -64,7 +64,7 @@ export const bringUp = {
   passedHelp:
     'That says what was read on that day. It goes stale; what is heard, smelt or seen at the bench counts for more.',
   correct: 'Put it right',
-  correctThis: (title: string) => `Put “${title}” right`,
+  correctThis: (title: string) => `Put it right: ${title}`,
   correctHelp:
     'For what was written down by mistake. What it said stays readable; how it came out is computed anew.',
   whatWasWrong: 'What was wrong',
