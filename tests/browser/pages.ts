@@ -11,6 +11,7 @@ export const pages = [
   { name: 'change', address: '/sets/R-005/change', isThereWhen: '#outlook' },
   { name: 'bring-up', address: '/sets/R-005/bring-up', isThereWhen: '#now form' },
   { name: 'bring-up-start', address: '/sets/R-006/bring-up', isThereWhen: '#begin' },
+  { name: 'plan', address: '/sets/R-005/plan', isThereWhen: 'ol h4' },
   { name: 'provenance', address: '/sets/R-009/provenance', isThereWhen: 'td' },
   { name: 'wanted', address: '/wanted', isThereWhen: 'h2' },
   { name: 'books', address: '/books', isThereWhen: 'dt' },

@@ -15,6 +15,7 @@ const addresses = [
   '/books',
   '/bring-a-list',
   '/sets/R-001',
+  '/sets/R-001/plan',
   '/sets/R-001/provenance',
   '/sets/R-001/bring-up',
   '/bench/R-001',

@@ -86,22 +86,23 @@ describe('the whole job', () => {
   });
 
   it('decide and plan: a project with a ceiling, and what is to be done', async () => {
-    const project = await done('openProject', 'project', {
-      itemId: rigId,
-      title: 'Back to listening',
-      targetStandard: 'WORKING',
-      ceiling: { amount: '80.00', currency: 'GBP' },
-    });
-    taskId = (
-      await done('addTask', 'task', {
-        projectId: project.id,
-        task: {
-          title: 'New tube in V1',
-          estimate: { optimisticHours: 0.5, likelyHours: 1, pessimisticHours: 2 },
-        },
-      })
-    ).id;
-    await open.page.goto(`/sets/${number}`);
+    const { page } = open;
+    await page.goto(`/sets/${number}`);
+    await page.getByRole('link', { name: 'Plan the work' }).click();
+    await page.getByLabel('What it is called').fill('Back to listening');
+    await page.getByLabel('The most it may cost').fill('80');
+    await page.getByLabel('What was decided, and why').fill('A dry set, and complete but a tube.');
+    await page.getByRole('button', { name: 'Open it' }).click();
+    await page.getByLabel('What is to be done').fill('New tube in V1');
+    await page.getByLabel('Hours if all goes well').fill('0.5');
+    await page.getByLabel('Hours, most likely').fill('1');
+    await page.getByLabel('Hours if little goes well').fill('2');
+    await page.getByLabel('What sort of work').selectOption({ label: 'tubes' });
+    await page.getByRole('button', { name: 'Add it' }).click();
+    await shows('“New tube in V1” is added.');
+    const { projects } = await item('projects { tasks(first: 5) { nodes { id } } }');
+    taskId = projects[0].tasks.nodes[0].id;
+    await page.goto(`/sets/${number}`);
     await shows('Back to listening');
     await shows('New tube in V1');
     await shows('ceiling £80.00');

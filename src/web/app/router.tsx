@@ -52,6 +52,12 @@ const bringUp = createRoute({
   component: lazyRouteComponent(() => import('../pages/bringUp/BringUpPage.js'), 'BringUpPage'),
 });
 
+const plan = createRoute({
+  getParentRoute: () => root,
+  path: '/sets/$number/plan',
+  component: lazyRouteComponent(() => import('../pages/plan/PlanPage.js'), 'PlanPage'),
+});
+
 const provenance = createRoute({
   getParentRoute: () => root,
   path: '/sets/$number/provenance',
@@ -127,6 +133,7 @@ export const router = createRouter({
     pictures,
     change,
     bringUp,
+    plan,
     provenance,
     wanted,
     books,

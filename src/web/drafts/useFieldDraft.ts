@@ -55,6 +55,11 @@ export function useFieldDraft<Values extends Fields>(
     const mine = mineOf(name);
     return mine !== undefined && mine !== now[name];
   });
+  const theirChanges = isStale
+    ? names
+        .filter((name) => now[name] !== base[name] && now[name] !== mineOf(name))
+        .map((name) => ({ name, theirs: now[name] ?? '', mine: mineOf(name) ?? null }))
+    : [];
   return {
     isKept,
     valueOf: (name) => mineOf(name) ?? now[name] ?? '',
@@ -65,12 +70,9 @@ export function useFieldDraft<Values extends Fields>(
       }));
     },
     changes: Object.fromEntries(changed.map((name) => [name, mineOf(name)])) as Partial<Values>,
-    version: base === null ? nowVersion : version,
-    theirChanges: isStale
-      ? names
-          .filter((name) => now[name] !== base[name] && now[name] !== mineOf(name))
-          .map((name) => ({ name, theirs: now[name] ?? '', mine: mineOf(name) ?? null }))
-      : [],
+    // A change elsewhere that touches none of these fields leaves nothing to settle.
+    version: base === null || theirChanges.length === 0 ? nowVersion : version,
+    theirChanges,
     settle: (settled) => {
       change((before) => ({
         typed: { ...before.typed, ...settled },

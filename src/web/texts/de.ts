@@ -7,6 +7,7 @@ import { dossier } from './de/dossier.js';
 import { frame } from './de/frame.js';
 import { intake } from './de/intake.js';
 import { pictures } from './de/pictures.js';
+import { plan } from './de/plan.js';
 import { provenance } from './de/provenance.js';
 import { set } from './de/set.js';
 import { shelf } from './de/shelf.js';
@@ -26,6 +27,7 @@ export const de: Texts = {
   frame,
   intake,
   pictures,
+  plan,
   provenance,
   set,
   shelf,

@@ -7,6 +7,7 @@ import { dossier } from './en/dossier.js';
 import { frame } from './en/frame.js';
 import { intake } from './en/intake.js';
 import { pictures } from './en/pictures.js';
+import { plan } from './en/plan.js';
 import { provenance } from './en/provenance.js';
 import { set } from './en/set.js';
 import { shelf } from './en/shelf.js';
@@ -26,6 +27,7 @@ export const en = {
   frame,
   intake,
   pictures,
+  plan,
   provenance,
   set,
   shelf,

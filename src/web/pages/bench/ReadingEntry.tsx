@@ -9,7 +9,7 @@ import { useTexts } from '../../texts/textsContext.js';
 import type { BenchItem } from './BenchPage.js';
 import { knownQuantities, measuredPlaces } from './measuredPlaces.js';
 import { MeasuredFields, type Measured } from './MeasuredFields.js';
-import { typedNumber } from './typedNumber.js';
+import { typedNumber } from '../../locale/typedNumber.js';
 import { typedVerdict } from './typedVerdict.js';
 import { VerdictWords } from './VerdictWords.js';
 import styles from './BenchEntry.module.css';

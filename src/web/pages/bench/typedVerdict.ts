@@ -1,5 +1,5 @@
 import type { ReadingTier, TypedLimitFragment, VerdictWord } from '../../gql/graphql.js';
-import { typedNumber } from './typedNumber.js';
+import { typedNumber } from '../../locale/typedNumber.js';
 
 interface Typed {
   quantity: string;

@@ -4,7 +4,7 @@ import type { Draft } from '../../drafts/useDraft.js';
 import { RecordSweepDocument } from '../../gql/graphql.js';
 import { gravestVerdict } from './gravestVerdict.js';
 import { columnsOf, valuesOf, type SweepDraft } from './sweepDraft.js';
-import { typedNumber } from './typedNumber.js';
+import { typedNumber } from '../../locale/typedNumber.js';
 
 export interface SweptCount {
   kept: number;

@@ -1,4 +1,6 @@
+import { Link } from '@tanstack/react-router';
 import { useFormats } from '../../locale/useFormats.js';
+import { buttonClass } from '../../parts/Button.js';
 import { Meter } from '../../parts/Meter.js';
 import { Sheet } from '../../parts/Sheet.js';
 import { figureCell, Table } from '../../parts/Table.js';
@@ -8,11 +10,25 @@ import type { ShownSet } from './SetPage.js';
 
 /** What is left to do on it, restoration by restoration. */
 export function SetProjects({ item }: { item: ShownSet }) {
-  const { set, shelf, words } = useTexts();
+  const { plan, set, shelf, words } = useTexts();
   const formats = useFormats();
+  const toPlan = (
+    <Link
+      to="/sets/$number/plan"
+      params={{ number: item.inventoryNumber }}
+      {...(item.projects.length === 0 && { className: buttonClass() })}
+    >
+      {plan.toPlan}
+    </Link>
+  );
   return (
-    <Sheet id="left" title={set.left}>
-      {item.projects.length === 0 && <p>{set.noProjects}</p>}
+    <Sheet id="left" title={set.left} aside={item.projects.length > 0 && toPlan}>
+      {item.projects.length === 0 && (
+        <>
+          <p>{set.noProjects}</p>
+          <p data-print="no">{toPlan}</p>
+        </>
+      )}
       {item.projects.map((project) => {
         const about = [
           words.projectStatus[project.status],

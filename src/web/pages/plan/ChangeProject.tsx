@@ -1,0 +1,80 @@
+import { useState } from 'react';
+import { useFieldDraft } from '../../drafts/useFieldDraft.js';
+import { ChangeProjectDocument, type PlannedProjectFragment } from '../../gql/graphql.js';
+import { Button } from '../../parts/Button.js';
+import { ProblemsElsewhere } from '../../parts/ProblemsAt.js';
+import { SettleFields } from '../../parts/SettleFields.js';
+import { useTexts } from '../../texts/textsContext.js';
+import { ProjectFieldset, projectPaths } from './ProjectFieldset.js';
+import { isTarget, projectFields, readProject } from './projectFields.js';
+import { useReadAndSend } from './useReadAndSend.js';
+import styles from './PlanPage.module.css';
+
+/** Changes what a restoration aims at; what another wrote meanwhile is settled first. */
+export function ChangeProject({
+  project,
+  homeCurrency,
+  fetchAgain,
+}: {
+  project: PlannedProjectFragment;
+  homeCurrency: string;
+  fetchAgain: () => void;
+}) {
+  const texts = useTexts();
+  const { bench, frame, plan, words } = texts;
+  const now = projectFields(project, homeCurrency);
+  const fields = useFieldDraft(`plan.project.${project.id}`, now, project.version);
+  const { send, problems, isSending } = useReadAndSend(
+    ChangeProjectDocument,
+    (data) => data.changeProject,
+  );
+  const [isDone, setIsDone] = useState(false);
+  const { changes, theirChanges, version } = fields;
+  const isStale = problems.some(({ code }) => code === 'OUT_OF_DATE');
+  const keep = async () => {
+    const read = readProject(changes, { ...now, ...changes }, texts);
+    const known = { id: project.id, version };
+    if (await send('unread' in read ? read : { input: { ...read.input, ...known } })) {
+      fields.clear();
+      setIsDone(true);
+    }
+    fetchAgain();
+  };
+  return (
+    <form
+      className={styles['form']}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void keep();
+      }}
+    >
+      <ProjectFieldset
+        valueOf={fields.valueOf}
+        type={(name, value) => {
+          setIsDone(false);
+          fields.type(name, value);
+        }}
+        problems={problems}
+      />
+      {theirChanges.length > 0 && !isSending && (
+        <SettleFields
+          changes={theirChanges}
+          nameOf={(name) => plan.fields[name]}
+          writtenOf={(_name, value) => (isTarget(value) ? words.standard[value] : value)}
+          settle={fields.settle}
+        />
+      )}
+      {!isStale && <ProblemsElsewhere problems={problems} shown={projectPaths} />}
+      {!fields.isKept && <p>{frame.draftNotKept}</p>}
+      <Button
+        type="submit"
+        disabled={isSending || theirChanges.length > 0 || Object.keys(changes).length === 0}
+      >
+        {bench.writeDown}
+      </Button>
+      <p role="status" className={styles['kept']}>
+        {isDone && bench.kept}
+      </p>
+    </form>
+  );
+}

@@ -1,0 +1,99 @@
+import { useState } from 'react';
+import { useFieldDraft } from '../../drafts/useFieldDraft.js';
+import {
+  ChangeTaskDocument,
+  type EarningRuleKind,
+  type PlannedTaskFragment,
+  type TaskKind,
+} from '../../gql/graphql.js';
+import { Button } from '../../parts/Button.js';
+import { ProblemsElsewhere } from '../../parts/ProblemsAt.js';
+import { SettleFields } from '../../parts/SettleFields.js';
+import { useTexts } from '../../texts/textsContext.js';
+import { hazardsOf, readTask, taskFields, type TaskFieldName } from './taskFields.js';
+import { TaskFieldset, taskPaths } from './TaskFieldset.js';
+import { stepsOf } from './taskSteps.js';
+import { useReadAndSend } from './useReadAndSend.js';
+import styles from './PlanPage.module.css';
+
+/** Changes what a task is and what it may take; what another wrote meanwhile is settled first. */
+export function ChangeTask({
+  task,
+  fetchAgain,
+}: {
+  task: PlannedTaskFragment;
+  fetchAgain: () => void;
+}) {
+  const texts = useTexts();
+  const { bench, frame, plan, words } = texts;
+  const now = taskFields(task);
+  const fields = useFieldDraft(`plan.change.${task.id}`, now, task.version);
+  const { send, problems, isSending } = useReadAndSend(
+    ChangeTaskDocument,
+    (data) => data.changeTask,
+  );
+  const [isDone, setIsDone] = useState(false);
+  const { changes, theirChanges, version } = fields;
+  const isStale = problems.some(({ code }) => code === 'OUT_OF_DATE');
+  const keep = async () => {
+    const read = readTask(changes, { ...now, ...changes }, [], texts);
+    const known = { id: task.id, version };
+    if (await send('unread' in read ? read : { input: { ...read.input, ...known } })) {
+      fields.clear();
+      setIsDone(true);
+    }
+    fetchAgain();
+  };
+  const written = (name: TaskFieldName, value: string): string => {
+    if (name === 'kind') return words.taskKind[value as TaskKind];
+    if (name === 'rule') return plan.rule[value as EarningRuleKind];
+    if (name === 'hazardKinds') {
+      return hazardsOf(value)
+        .map((kind) => words.hazard[kind])
+        .join(', ');
+    }
+    if (name !== 'steps') return value;
+    return stepsOf(value)
+      .map(({ title, weight }) => `${title} (${weight})`)
+      .join('\n');
+  };
+  return (
+    <form
+      className={styles['form']}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void keep();
+      }}
+    >
+      <TaskFieldset
+        valueOf={fields.valueOf}
+        type={(name, value) => {
+          setIsDone(false);
+          fields.type(name, value);
+        }}
+        problems={problems}
+        path={[]}
+        doneSteps={new Set(task.steps.filter(({ doneAt }) => doneAt).map(({ id }) => id))}
+      />
+      {theirChanges.length > 0 && !isSending && (
+        <SettleFields
+          changes={theirChanges}
+          nameOf={(name) => plan.taskFields[name]}
+          writtenOf={written}
+          settle={fields.settle}
+        />
+      )}
+      {!isStale && <ProblemsElsewhere problems={problems} shown={taskPaths([])} />}
+      {!fields.isKept && <p>{frame.draftNotKept}</p>}
+      <Button
+        type="submit"
+        disabled={isSending || theirChanges.length > 0 || Object.keys(changes).length === 0}
+      >
+        {bench.writeDown}
+      </Button>
+      <p role="status" className={styles['kept']}>
+        {isDone && bench.kept}
+      </p>
+    </form>
+  );
+}

@@ -1,0 +1,133 @@
+import { useState } from 'react';
+import { useSend } from '../../api/useSend.js';
+import { useFieldDraft } from '../../drafts/useFieldDraft.js';
+import {
+  SetProjectStatusDocument,
+  type PlannedProjectFragment,
+  type ProjectStatus,
+} from '../../gql/graphql.js';
+import { Button } from '../../parts/Button.js';
+import { Choice } from '../../parts/Choice.js';
+import { Field } from '../../parts/Field.js';
+import { ProblemsAt, ProblemsElsewhere } from '../../parts/ProblemsAt.js';
+import { SettleFields } from '../../parts/SettleFields.js';
+import { useTexts } from '../../texts/textsContext.js';
+import styles from './PlanPage.module.css';
+
+const statuses: readonly ProjectStatus[] = [
+  'PLANNED',
+  'ACTIVE',
+  'DEFERRED',
+  'COMPLETED',
+  'ABANDONED',
+];
+const isStatus = (value: string): value is ProjectStatus =>
+  (statuses as readonly string[]).includes(value);
+
+/** Where a restoration stands, with the words for it; giving up is said twice. */
+export function ProjectStanding({
+  project,
+  fetchAgain,
+}: {
+  project: PlannedProjectFragment;
+  fetchAgain: () => void;
+}) {
+  const { plan, words } = useTexts();
+  const now = { status: project.status as string, reason: '' };
+  const fields = useFieldDraft(`plan.standing.${project.id}`, now, project.version);
+  const { send, problems, isSending } = useSend(
+    SetProjectStatusDocument,
+    (data) => data.setProjectStatus,
+  );
+  const [isSure, setIsSure] = useState(false);
+  const [isDone, setIsDone] = useState(false);
+  const { theirChanges, version } = fields;
+  const status = fields.valueOf('status');
+  const reason = fields.valueOf('reason').trim();
+  const givesUp = status === 'ABANDONED' && project.status !== 'ABANDONED';
+  const isStale = problems.some(({ code }) => code === 'OUT_OF_DATE');
+  const type = (name: 'status' | 'reason', value: string) => {
+    setIsDone(false);
+    setIsSure(false);
+    fields.type(name, value);
+  };
+  const set = async () => {
+    if (!isStatus(status)) return;
+    const said = reason === '' ? {} : { decision: reason };
+    if (await send({ input: { id: project.id, version, status, ...said } })) {
+      fields.clear();
+      setIsSure(false);
+      setIsDone(true);
+    }
+    fetchAgain();
+  };
+  return (
+    <form
+      className={styles['form']}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void set();
+      }}
+    >
+      <Choice
+        legend={plan.standing}
+        isLegendHeardOnly
+        name={`standing ${project.id}`}
+        value={isStatus(status) ? status : null}
+        options={statuses.map((value) => ({ value, words: words.projectStatus[value] }))}
+        onChange={(value) => {
+          type('status', value);
+        }}
+      />
+      <ProblemsAt problems={problems} path={['status']} />
+      <Field label={plan.reason}>
+        <textarea
+          rows={2}
+          value={fields.valueOf('reason')}
+          onChange={({ target }) => {
+            type('reason', target.value);
+          }}
+        />
+      </Field>
+      <ProblemsAt problems={problems} path={['decision']} />
+      {givesUp && (
+        <div className={styles['warned']}>
+          <p>{plan.giveUpHelp}</p>
+          <label className={styles['tick']}>
+            <input
+              type="checkbox"
+              checked={isSure}
+              onChange={({ target }) => {
+                setIsSure(target.checked);
+              }}
+            />
+            {plan.giveUpSure(project.title)}
+          </label>
+        </div>
+      )}
+      {theirChanges.length > 0 && !isSending && (
+        <SettleFields
+          changes={theirChanges}
+          nameOf={() => plan.standing}
+          writtenOf={(_name, value) => (isStatus(value) ? words.projectStatus[value] : value)}
+          settle={fields.settle}
+        />
+      )}
+      {!isStale && <ProblemsElsewhere problems={problems} shown={[['status'], ['decision']]} />}
+      <Button
+        type="submit"
+        disabled={
+          isSending ||
+          theirChanges.length > 0 ||
+          (givesUp && !isSure) ||
+          (status === project.status && reason === '')
+        }
+      >
+        {plan.setStanding}
+      </Button>
+      <p role="status" className={styles['kept']}>
+        {isDone && plan.isSet}
+      </p>
+    </form>
+  );
+}

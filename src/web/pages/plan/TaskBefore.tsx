@@ -1,0 +1,84 @@
+import { useState } from 'react';
+import { useSend } from '../../api/useSend.js';
+import { useFieldDraft } from '../../drafts/useFieldDraft.js';
+import { SetPredecessorsDocument, type PlannedTaskFragment } from '../../gql/graphql.js';
+import { Button } from '../../parts/Button.js';
+import { ProblemsElsewhere } from '../../parts/ProblemsAt.js';
+import { SettleFields } from '../../parts/SettleFields.js';
+import { useTexts } from '../../texts/textsContext.js';
+import { BeforeChoice } from './BeforeChoice.js';
+import styles from './PlanPage.module.css';
+
+const idsOf = (text: string): string[] => (text === '' ? [] : text.split(' '));
+
+/** Says what a task waits for; tasks that would wait for one another are refused by their names. */
+export function TaskBefore({
+  task,
+  tasks,
+  fetchAgain,
+}: {
+  task: PlannedTaskFragment;
+  tasks: readonly PlannedTaskFragment[];
+  fetchAgain: () => void;
+}) {
+  const { bench, plan } = useTexts();
+  const before = [...task.predecessors.map(({ id }) => String(id))].sort().join(' ');
+  const fields = useFieldDraft(`plan.before.${task.id}`, { before }, task.version);
+  const { send, problems, isSending, forget } = useSend(
+    SetPredecessorsDocument,
+    (data) => data.setPredecessors,
+  );
+  const [isDone, setIsDone] = useState(false);
+  const { changes, theirChanges, version } = fields;
+  const ids = idsOf(fields.valueOf('before'));
+  const isStale = problems.some(({ code }) => code === 'OUT_OF_DATE');
+  const keep = async () => {
+    if (await send({ input: { id: task.id, version, predecessorIds: ids } })) {
+      fields.clear();
+      setIsDone(true);
+    }
+    fetchAgain();
+  };
+  return (
+    <form
+      className={styles['form']}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void keep();
+      }}
+    >
+      <h4>{plan.before}</h4>
+      <BeforeChoice
+        tasks={tasks.filter(({ id }) => id !== task.id)}
+        ids={ids}
+        onChange={(next) => {
+          setIsDone(false);
+          forget();
+          fields.type('before', [...next].sort().join(' '));
+        }}
+      />
+      {theirChanges.length > 0 && !isSending && (
+        <SettleFields
+          changes={theirChanges}
+          nameOf={() => plan.before}
+          writtenOf={(_name, value) =>
+            idsOf(value)
+              .map((id) => tasks.find((other) => other.id === id)?.title ?? '–')
+              .join('\n')
+          }
+          settle={fields.settle}
+        />
+      )}
+      {!isStale && <ProblemsElsewhere problems={problems} shown={[]} />}
+      <Button
+        type="submit"
+        disabled={isSending || theirChanges.length > 0 || Object.keys(changes).length === 0}
+      >
+        {plan.keepBefore}
+      </Button>
+      <p role="status" className={styles['kept']}>
+        {isDone && bench.kept}
+      </p>
+    </form>
+  );
+}
