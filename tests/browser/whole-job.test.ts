@@ -91,6 +91,7 @@ describe('the whole job', () => {
     await page.getByRole('link', { name: 'Plan the work' }).click();
     await page.getByLabel('What it is called').fill('Back to listening');
     await page.getByLabel('The most it may cost').fill('80');
+    await page.getByLabel('Currency').fill('gbp');
     await page.getByLabel('What was decided, and why').fill('A dry set, and complete but a tube.');
     await page.getByRole('button', { name: 'Open it' }).click();
     await page.getByLabel('What is to be done').fill('New tube in V1');
