@@ -1,7 +1,7 @@
 import type { ShownProblem } from '../../api/useSend.js';
 import type { ShownBringUpFragment, StepReadingInput } from '../../gql/graphql.js';
 import type { Texts } from '../../texts/texts.js';
-import { typedNumber } from '../bench/typedNumber.js';
+import { typedNumber } from '../../locale/typedNumber.js';
 
 export type RunStep = ShownBringUpFragment['steps'][number];
 export type StepPlan = RunStep['plan'];
