@@ -10,7 +10,6 @@ let browser: Browser;
 let open: OpenPage;
 let rigId: string;
 let tubeId: string;
-let personId: string;
 let taskId: string;
 
 beforeAll(async () => {
@@ -111,11 +110,6 @@ describe('the whole job', () => {
 
   it('work: the timer shows what can hurt, the tube is fitted, the task is done', async () => {
     const { page } = open;
-    personId = (
-      await demo.ask(
-        '{ runningTimers { person { id } } parties(first: 20, filter: { kind: PERSON }) { nodes { id name } } }',
-      )
-    ).parties.nodes.find(({ name }: any) => name === 'Tamsin Oakhollow').id;
     await page.goto(`/bench/${number}?task=${taskId}`);
     await page.getByRole('button', { name: 'Start the timer on “New tube in V1”' }).click();
     await page.getByRole('alert').filter({ hasText: 'Before you put a hand in' }).waitFor();
@@ -144,29 +138,22 @@ describe('the whole job', () => {
     await page.getByLabel('Unit').fill('V');
     await page.getByRole('button', { name: 'Write it down' }).click();
     await shows('Written down: plate voltage 98 V');
-    const { hazards, findings } = await item(
-      'hazards { id version } findings(first: 5) { nodes { id version } }',
-    );
-    const [hazard] = hazards;
-    const check = {
-      clearedByCheck: 'Discharged through the resistor; 0 V read',
-      clearedById: personId,
-    };
-    await done('clearHazard', 'hazard', { ...hazard, ...check });
-    for (const { id, version } of findings.nodes) {
-      await done('settleFinding', 'finding', {
-        id,
-        version,
-        status: 'RESOLVED',
-        note: 'Brushed and oiled',
-      });
-    }
-    await done('recordFinalCheck', 'finalCheck', {
-      itemId: rigId,
-      procedure: 'Listening through all bands',
-      isPassed: true,
-      validDays: 365,
-    });
+    const hazard = page.locator('details').filter({ hasText: 'stored charge' });
+    await hazard.getByRole('button', { name: 'Clear it by a check' }).click();
+    await hazard
+      .getByLabel('What was done, and what it showed')
+      .fill('Discharged through the resistor; 0 V read');
+    await hazard.getByRole('button', { name: 'Cleared by this check' }).click();
+    await shows('“stored charge” is cleared by the check that you wrote down.');
+    await page.getByRole('button', { name: 'Settle it' }).click();
+    await page.getByLabel('How it was put right').fill('Brushed and oiled');
+    await page.getByRole('button', { name: 'Settled so' }).click();
+    await shows('The finding is settled: resolved.');
+    await page.getByRole('button', { name: 'Write a final check down' }).click();
+    await page.getByLabel('What was checked').fill('Listening through all bands');
+    await page.getByRole('radio', { name: 'passed', exact: true }).check();
+    await page.getByRole('button', { name: 'Write the check down' }).click();
+    await shows('“Listening through all bands” is written down.');
     await page.goto(`/sets/${number}`);
     await shows('On-air ready');
   });

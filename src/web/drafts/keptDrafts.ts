@@ -28,3 +28,6 @@ export const draftPlaces = (beginning: string): string[] =>
     .filter((key) => key.startsWith(prefix + beginning))
     .map((key) => key.slice((prefix + beginning).length))
     .sort();
+
+/** Whether something was typed for this place and not sent yet. */
+export const hasDraft = (place: string): boolean => Object.keys(keptDraft(place)).length > 0;

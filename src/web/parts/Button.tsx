@@ -1,4 +1,4 @@
-import type { ButtonHTMLAttributes } from 'react';
+import type { ComponentProps } from 'react';
 import { classNames } from './classNames.js';
 import styles from './Button.module.css';
 
@@ -8,7 +8,7 @@ type Weight = 'main' | 'plain' | 'quiet';
 export function Button({
   weight = 'plain',
   ...rest
-}: ButtonHTMLAttributes<HTMLButtonElement> & { weight?: Weight }) {
+}: ComponentProps<'button'> & { weight?: Weight }) {
   return <button type="button" {...rest} className={buttonClass(weight)} />;
 }
 

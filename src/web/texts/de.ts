@@ -8,6 +8,7 @@ import { frame } from './de/frame.js';
 import { intake } from './de/intake.js';
 import { pictures } from './de/pictures.js';
 import { plan } from './de/plan.js';
+import { prove } from './de/prove.js';
 import { provenance } from './de/provenance.js';
 import { set } from './de/set.js';
 import { shelf } from './de/shelf.js';
@@ -28,6 +29,7 @@ export const de: Texts = {
   intake,
   pictures,
   plan,
+  prove,
   provenance,
   set,
   shelf,

@@ -8,6 +8,7 @@ import { frame } from './en/frame.js';
 import { intake } from './en/intake.js';
 import { pictures } from './en/pictures.js';
 import { plan } from './en/plan.js';
+import { prove } from './en/prove.js';
 import { provenance } from './en/provenance.js';
 import { set } from './en/set.js';
 import { shelf } from './en/shelf.js';
@@ -28,6 +29,7 @@ export const en = {
   intake,
   pictures,
   plan,
+  prove,
   provenance,
   set,
   shelf,

@@ -7,6 +7,8 @@ import { Loading } from '../../parts/Loading.js';
 import { Notice } from '../../parts/Notice.js';
 import { useTitle } from '../../parts/useTitle.js';
 import { useTexts } from '../../texts/textsContext.js';
+import { SetChecks } from '../set/checks/SetChecks.js';
+import { SetFindings } from '../set/findings/SetFindings.js';
 import { SetHazards } from '../set/SetHazards.js';
 import { Timers } from '../tonight/Timers.js';
 import { BenchEntry } from './BenchEntry.js';
@@ -46,8 +48,10 @@ export function BenchPage() {
         <BenchTimer item={item} task={task} isRunning={running !== null} />
       </div>
       <div className={styles['first']}>
-        {item.hazards.length > 0 ? <SetHazards item={item} /> : <p>{bench.noHazards}</p>}
+        <SetHazards item={item} />
         <BenchTask tasks={tasks} task={task} number={number} />
+        <SetFindings number={number} />
+        <SetChecks number={number} hazards={item.hazards} />
       </div>
       <BenchEntry key={item.id} item={item} running={running} />
     </article>

@@ -1,52 +1,48 @@
-import { useFormats } from '../../locale/useFormats.js';
+import { useEffect, useRef, useState } from 'react';
+import type { ShownHazardFragment } from '../../gql/graphql.js';
+import { classNames } from '../../parts/classNames.js';
+import { Opener } from '../../parts/Opener.js';
+import { hasDraft } from '../../drafts/keptDrafts.js';
 import { useTexts } from '../../texts/textsContext.js';
-import type { ShownSet } from './SetPage.js';
+import { OneHazard } from './hazards/OneHazard.js';
+import { raisePlace, RaiseHazard } from './hazards/RaiseHazard.js';
 import styles from './SetHazards.module.css';
 
 /** What can hurt, before anything else; hazards not cleared come first and are open. */
-export function SetHazards({ item }: { item: Pick<ShownSet, 'hazards'> }) {
-  const { set } = useTexts();
-  if (item.hazards.length === 0) return null;
+export function SetHazards({
+  item,
+}: {
+  item: { id: string; hazards: readonly ShownHazardFragment[] };
+}) {
+  const { set, bench, prove } = useTexts();
+  const [said, setSaid] = useState('');
+  const status = useRef<HTMLParagraphElement>(null);
+  // The form that was sent is gone: who works by keyboard goes on from what came of it.
+  useEffect(() => {
+    if (said !== '') status.current?.focus();
+  }, [said]);
+  const { hazards } = item;
   return (
-    <section className={styles['hazards']}>
+    <section className={classNames(styles['hazards'], hazards.length === 0 && styles['none'])}>
       <h2>{set.hazards}</h2>
-      {item.hazards.map((hazard) => (
-        <Hazard key={hazard.id} hazard={hazard} />
+      {hazards.length === 0 && <p>{bench.noHazards}</p>}
+      {hazards.map((hazard) => (
+        <OneHazard key={hazard.id} hazard={hazard} onDone={setSaid} />
       ))}
+      <p role="status" tabIndex={-1} ref={status} className={styles['said']}>
+        {said}
+      </p>
+      <Opener key={item.id} label={prove.raise} isOpenAtFirst={hasDraft(raisePlace(item.id))}>
+        {(close) => (
+          <RaiseHazard
+            item={item}
+            onDone={(words) => {
+              close();
+              setSaid(words);
+            }}
+          />
+        )}
+      </Opener>
     </section>
-  );
-}
-
-function Hazard({ hazard }: { hazard: ShownSet['hazards'][number] }) {
-  const { set, words } = useTexts();
-  const formats = useFormats();
-  const { guide } = hazard;
-  const standing = guide.belongsToDesign
-    ? set.ofTheDesign
-    : hazard.clearedAt
-      ? set.cleared(formats.day(hazard.clearedAt))
-      : set.notCleared;
-  return (
-    <details open={hazard.clearedAt === null && !guide.belongsToDesign}>
-      <summary>
-        <strong>{words.hazard[hazard.kind]}</strong> – {standing}
-      </summary>
-      {hazard.note && <p>{hazard.note}</p>}
-      <ul>
-        {hazard.cautions.map((caution) => (
-          <li key={caution}>{caution}</li>
-        ))}
-      </ul>
-      <p>
-        <strong>{set.protection}:</strong> {guide.protection.join(' ')}
-      </p>
-      <p>
-        <strong>{set.clearedBy}:</strong> {hazard.clearedByCheck ?? guide.clearedBy}
-      </p>
-      <p>{guide.advice}</p>
-      <p className={styles['source']}>
-        {set.source}: {hazard.source}
-      </p>
-    </details>
   );
 }

@@ -6,6 +6,8 @@ import { Loading } from '../../parts/Loading.js';
 import { Notice } from '../../parts/Notice.js';
 import { useTitle } from '../../parts/useTitle.js';
 import { useTexts } from '../../texts/textsContext.js';
+import { SetChecks } from './checks/SetChecks.js';
+import { SetFindings } from './findings/SetFindings.js';
 import { SetDossier } from './SetDossier.js';
 import { SetHazards } from './SetHazards.js';
 import { SetHead } from './SetHead.js';
@@ -39,11 +41,13 @@ export function SetPage() {
       <SetHazards item={item} />
       <div className={styles['row']}>
         <SetStanding item={item} />
+        <SetChecks number={number} hazards={item.hazards} />
         <SetProjects item={item} />
         <SetTrends number={number} />
       </div>
       <div className={styles['row']}>
         <SetPlan number={number} />
+        <SetFindings number={number} />
         <SetMoney item={item} />
         <SetWorth number={number} projects={item.projects} />
         <SetDossier number={number} />
