@@ -85,5 +85,7 @@ export const childPages =
         totals.get(parents[index]?.id) ?? 0,
       ),
     );
-    return { values: pages, children: pages.flatMap((page) => page.nodes), childType: typeName };
+    const [only] = pages;
+    const shown = pages.length === 1 && only ? only.nodes : pages.flatMap((page) => page.nodes);
+    return { values: pages, children: shown, childType: typeName };
   };

@@ -84,7 +84,11 @@ async function descend(
       waiting.push(
         relation(context, group, step.args, step.names, step.ofRows).then((loaded) => {
           group.forEach((row, index) => {
-            (row[loadedKey] ??= []).push(step.key, loaded.values[index]);
+            const value = loaded.values[index];
+            const kept = row[loadedKey];
+            // Written out: pushing onto an empty list would set room aside for many more.
+            if (kept) kept.push(step.key, value);
+            else row[loadedKey] = [step.key, value];
           });
           if (loaded.childType === null || loaded.children.length === 0) return undefined;
           return descend(context, schema, loaded.childType, loaded.children, step.below);

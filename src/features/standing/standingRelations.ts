@@ -6,13 +6,18 @@ import { readinessAt } from '../../domain/readiness/readinessAt.js';
 import { zoneOfBench } from '../pace/zoneOfBench.js';
 import { shownBasis, type StandingFacts } from './standingFacts.js';
 
-/** The kept facts of items, read once for however many of their fields are asked for. */
-const known = new WeakMap<Row, Promise<StandingFacts | null>>();
-const itemOf = new WeakMap<Row, Row>();
+const factsKey = Symbol('facts of the item');
+const itemKey = Symbol('item of the project');
+
+/**
+ * The kept facts of an item, read once for however many of its fields are asked for. They hang on
+ * its row and go with it: a weak map would keep every row alive through the quick collections.
+ */
+type Holder = Row & { [factsKey]?: Promise<StandingFacts | null>; [itemKey]?: Holder };
 
 /** Projects stand by the facts of their item, which are then read for both together. */
 export function standByItem(projects: readonly Row[], item: Row): void {
-  for (const project of projects) itemOf.set(project, item);
+  for (const project of projects as Holder[]) project[itemKey] = item;
 }
 
 async function factsOf(
@@ -20,22 +25,19 @@ async function factsOf(
   rows: readonly Row[],
   itemIdOf: (row: Row) => string,
 ): Promise<(StandingFacts | null)[]> {
-  const holders = rows.map((row) => itemOf.get(row) ?? row);
-  const unread = new Map<Row, string>();
+  const holders = (rows as Holder[]).map((row) => row[itemKey] ?? row);
+  const unread = new Map<Holder, string>();
   holders.forEach((holder, index) => {
     const row = rows[index];
-    if (row && !known.has(holder)) unread.set(holder, itemIdOf(row));
+    if (row && holder[factsKey] === undefined) unread.set(holder, itemIdOf(row));
   });
   if (unread.size > 0) {
     const facts = keptFacts(reader, [...new Set(unread.values())]);
     for (const [holder, itemId] of unread) {
-      known.set(
-        holder,
-        facts.then((ofItems) => ofItems.get(itemId) ?? null),
-      );
+      holder[factsKey] = facts.then((ofItems) => ofItems.get(itemId) ?? null);
     }
   }
-  return Promise.all(holders.map((row) => known.get(row) as Promise<StandingFacts | null>));
+  return Promise.all(holders.map((holder) => holder[factsKey] ?? Promise.resolve(null)));
 }
 
 async function keptFacts(

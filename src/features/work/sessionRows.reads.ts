@@ -20,12 +20,12 @@ export const sessionRowColumns = `work_session.id AS "id", work_session.person_i
   COALESCE(task.kind, 'OTHER') AS "taskKind", work_session.started_at AS "startedAt",
   work_session.ended_at AS "endedAt", work_session.zone AS "zone"`;
 
-/** Adds the breaks of sessions, in one statement. */
-export async function withBreaks(
+/** The breaks of sessions by the session's id, in one statement; nothing for one without any. */
+export async function breaksOf(
   query: RowSource['rows'],
   dialect: Dialect,
-  sessions: readonly SessionRow[],
-): Promise<WorkSession[]> {
+  sessions: readonly { id: string }[],
+): Promise<Map<string, WorkBreak[]>> {
   const breaks = await query<{ sessionId: string; startedAt: string; endedAt: string | null }>(
     `SELECT session_id AS "sessionId", started_at AS "startedAt", ended_at AS "endedAt"
      FROM work_break WHERE ${dialect.isAnyOf('session_id')} ORDER BY started_at, id`,
@@ -37,18 +37,33 @@ export async function withBreaks(
     own.push({ startedAtMs: Date.parse(startedAt), endedAtMs: instantOrNull(endedAt) });
     bySession.set(sessionId, own);
   }
-  return sessions.map(({ id, personId, itemId, taskId, taskKind, startedAt, endedAt, zone }) => ({
-    id,
-    personId,
-    itemId,
-    taskId,
-    taskKind,
-    zone,
-    startedAtMs: Date.parse(startedAt),
-    endedAtMs: instantOrNull(endedAt),
-    breaks: bySession.get(id) ?? noBreaks,
-  }));
+  return bySession;
 }
+
+/** Adds the breaks of sessions, in one statement. */
+export async function withBreaks(
+  query: RowSource['rows'],
+  dialect: Dialect,
+  sessions: readonly SessionRow[],
+): Promise<WorkSession[]> {
+  const breaks = await breaksOf(query, dialect, sessions);
+  return sessions.map((session) => {
+    const { id, personId, itemId, taskId, taskKind, zone } = session;
+    return { id, personId, itemId, taskId, taskKind, zone, ...timesOf(session, breaks) };
+  });
+}
+
+type Times = Pick<WorkSession, 'startedAtMs' | 'endedAtMs' | 'breaks'>;
+
+/** When there was work in a session, as the arithmetic takes it. */
+export const timesOf = (
+  { id, startedAt, endedAt }: Pick<SessionRow, 'id' | 'startedAt' | 'endedAt'>,
+  breaks: ReadonlyMap<string, readonly WorkBreak[]>,
+): Times => ({
+  startedAtMs: Date.parse(startedAt),
+  endedAtMs: instantOrNull(endedAt),
+  breaks: breaks.get(id) ?? noBreaks,
+});
 
 const noBreaks: readonly WorkBreak[] = [];
 
