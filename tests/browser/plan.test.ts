@@ -26,7 +26,8 @@ const project = async (): Promise<any> =>
       `query ($number: String!) { item(inventoryNumber: $number) { projects {
          id version title status targetStandard decision ceiling { amount currency } ceilingHours
          tasks(first: 100) { totalCount nodes { id version title status isReady note rule
-           steps { title weight } estimate { likelyHours } predecessors { title } } }
+           steps { title weight } estimate { likelyHours } predecessors { title }
+           partsNeeded { quantity partType { designation } } } }
        } } }`,
       { number },
     )
@@ -171,11 +172,32 @@ describe('its tasks', () => {
     await elsewhere('changeTask', { id, version: version + 1, note: 'Theirs: in five steps.' });
     const conflict = own.getByRole('alert');
     await conflict.getByText('Theirs: in five steps.').waitFor();
+    expect(await axeFindings(page)).toEqual([]);
+    expect(await sticksOut(page)).toBe(false);
     await conflict.getByLabel('Put mine in its place').check();
     await conflict.getByRole('button', { name: 'Let it stand so' }).click();
     await own.getByRole('button', { name: 'Write it down' }).click();
     await own.getByText('Written down.').waitFor();
     expect((await task('Bring it up')).note).toBe('Mine: with the lamp limiter.');
+  });
+
+  it('name the parts that they cannot be done without', async () => {
+    const own = line('Bring it up');
+    await own.getByLabel('Find a part').fill('6146');
+    await own
+      .getByRole('button', { name: /^It needs 6146/ })
+      .first()
+      .click();
+    await own.getByLabel(/^How many of/).fill('two');
+    await own.getByRole('button', { name: 'Keep these parts' }).click();
+    await own.getByText('Write how many as a whole number.').waitFor();
+    await own.getByLabel(/^How many of/).fill('2');
+    await own.getByRole('button', { name: 'Keep these parts' }).click();
+    await own.getByText(/needs 2 × 6146/).waitFor();
+    const { partsNeeded } = await task('Bring it up');
+    expect(partsNeeded).toMatchObject([
+      { quantity: 2, partType: { designation: expect.stringContaining('6146') } },
+    ]);
   });
 
   it('are dropped with a remark and opened after all', async () => {

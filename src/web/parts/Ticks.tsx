@@ -7,15 +7,17 @@ export function Ticks<Value extends string>({
   options,
   values,
   onChange,
+  isLegendHeardOnly = false,
 }: {
   legend: string;
   options: readonly { value: Value; words: string }[];
   values: readonly Value[];
   onChange: (values: Value[]) => void;
+  isLegendHeardOnly?: boolean;
 }) {
   return (
     <fieldset className={styles['choice']}>
-      <legend>{legend}</legend>
+      <legend className={isLegendHeardOnly ? 'only-heard' : undefined}>{legend}</legend>
       {options.map(({ value, words }) => {
         const isTicked = values.includes(value);
         return (

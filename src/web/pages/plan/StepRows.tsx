@@ -26,7 +26,7 @@ export function StepRows({
   };
   return (
     <fieldset className={styles['steps']}>
-      <legend>{plan.taskFields.steps}</legend>
+      <legend>{plan.stepsAndWeights}</legend>
       {steps.map(({ id, title, weight }, place) => (
         <div key={place} className={styles['row']}>
           <input

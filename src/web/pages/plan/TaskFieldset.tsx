@@ -69,8 +69,8 @@ export function TaskFieldset({
           </div>
         ))}
         {select('kind', words.taskKind)}
-        {select<EarningRuleKind>('rule', plan.rule)}
       </div>
+      {select<EarningRuleKind>('rule', plan.rule)}
       {valueOf('rule') === 'WEIGHTED_STEPS' && (
         <StepRows
           text={valueOf('steps')}
@@ -90,13 +90,13 @@ export function TaskFieldset({
       </div>
       <Fold
         isSmall
-        isOpenAtFirst={hazards.length > 0}
         title={[plan.taskFields.hazardKinds, ...hazards.map((kind) => words.hazard[kind])].join(
           ' · ',
         )}
       >
         <Ticks<HazardKind>
           legend={plan.taskFields.hazardKinds}
+          isLegendHeardOnly
           options={optionsOf(words.hazard)}
           values={hazards}
           onChange={(kinds) => {

@@ -6,6 +6,7 @@ import { useTexts } from '../../texts/textsContext.js';
 import { ChangeTask } from './ChangeTask.js';
 import { Fold } from './Fold.js';
 import { TaskBefore } from './TaskBefore.js';
+import { TaskParts } from './TaskParts.js';
 import { isSettled } from './taskChoice.js';
 import { TaskStanding } from './TaskStanding.js';
 import styles from './TaskLine.module.css';
@@ -30,6 +31,11 @@ export function TaskLine({ task, tasks, number, isClosed, fetchAgain, onKept }: 
     words.taskKind[task.kind],
     `${formats.number(optimisticHours)}–${formats.number(likelyHours)}–${formats.hours(pessimisticHours)}`,
     task.steps.length > 0 && plan.stepsDone(doneSteps, task.steps.length),
+    ...(settled
+      ? []
+      : task.partsNeeded.map(({ quantity, partType, onShelf }) =>
+          plan.partNeeded(quantity, partType.designation, onShelf),
+        )),
   ].filter(Boolean);
   return (
     <li className={classNames(styles['task'], settled && styles['settled'])}>
@@ -46,12 +52,13 @@ export function TaskLine({ task, tasks, number, isClosed, fetchAgain, onKept }: 
             isSmall
             title={plan.changeIt}
             heard={plan.changeTask(task.title)}
-            drafts={[`plan.change.${task.id}`, `plan.before.${task.id}`, `plan.drop.${task.id}`]}
+            drafts={['change', 'before', 'parts', 'drop'].map((form) => `plan.${form}.${task.id}`)}
           >
             <div className={styles['forms']}>
               <ChangeTask task={task} fetchAgain={fetchAgain} />
               <div>
                 <TaskBefore task={task} tasks={tasks} fetchAgain={fetchAgain} />
+                <TaskParts task={task} fetchAgain={fetchAgain} />
                 <TaskStanding task={task} onKept={onKept} />
               </div>
             </div>

@@ -67,6 +67,7 @@ export const plan = {
     WEIGHTED_STEPS: 'Schritt für Schritt, nach Gewicht',
     PERCENT_WITH_EVIDENCE: 'nach einem Anteil, der sagt, was ihn zeigt',
   },
+  stepsAndWeights: 'Ihre Schritte, und was jeder wiegt',
   step: (place: number) => `Schritt ${place}`,
   weight: (place: number) => `Gewicht von Schritt ${place}`,
   addStep: 'Einen Schritt hinzufügen',
@@ -80,6 +81,17 @@ export const plan = {
   waitForIt: 'Darauf warten',
   chooseTask: 'Arbeit wählen',
   keepBefore: 'Diese Reihenfolge festhalten',
+  parts: 'Welche Teile sie braucht',
+  noParts: 'Keine: sie geht mit dem, was da ist.',
+  findPart: 'Ein Teil suchen nach dem, was darauf steht',
+  needs: (part: string) => `Sie braucht ${part}`,
+  noPartFound: 'So heißt keine Bauteilart. Weniger Buchstaben schreiben.',
+  howMany: (part: string) => `Wie viele ${part}`,
+  takeOutPart: (part: string) => `Sie braucht kein ${part}`,
+  numberUnread: 'Die Anzahl als ganze Zahl schreiben.',
+  keepParts: 'Diese Teile festhalten',
+  partNeeded: (count: number, part: string, onShelf: number) =>
+    `braucht ${count} × ${part} (${onShelf === 0 ? 'keines' : onShelf} auf Lager)`,
   drop: 'Streichen',
   dropHelp:
     'Gestrichen bleibt sie aufgezeichnet und zählt nicht mehr. Was auf sie wartete, kann beginnen.',
@@ -96,7 +108,12 @@ export const plan = {
     count === 1 ? `dauerte beim letzten Mal ${hours}` : `dauerte ${hours}, die Mitte aus ${count}`,
   historyHelp:
     'Wo eine solche Arbeit schon getan ist, geht die Schätzung danach, was sie brauchte.',
-  putIn: (count: number) => (count === 1 ? '1 Arbeit übernehmen' : `${count} Arbeiten übernehmen`),
+  putIn: (count: number) =>
+    count === 0
+      ? 'Die Arbeiten übernehmen'
+      : count === 1
+        ? '1 Arbeit übernehmen'
+        : `${count} Arbeiten übernehmen`,
   isPutIn: (count: number) =>
     count === 1 ? '1 Arbeit ist hinzugefügt.' : `${count} Arbeiten sind hinzugefügt.`,
   keptPlans: 'Festgehaltene Pläne',

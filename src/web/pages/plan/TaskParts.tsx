@@ -1,0 +1,97 @@
+import { useState } from 'react';
+import { useFieldDraft } from '../../drafts/useFieldDraft.js';
+import { SetPartsNeededDocument, type PlannedTaskFragment } from '../../gql/graphql.js';
+import { Button } from '../../parts/Button.js';
+import { ProblemsElsewhere } from '../../parts/ProblemsAt.js';
+import { SettleFields } from '../../parts/SettleFields.js';
+import { useTexts } from '../../texts/textsContext.js';
+import { FindPart } from './FindPart.js';
+import { keptParts, partsOf, partsText, readParts } from './neededParts.js';
+import { PartRows } from './PartRows.js';
+import { useReadAndSend } from './useReadAndSend.js';
+import styles from './PlanPage.module.css';
+
+/** Says which parts a task cannot be done without, whether there are any or not. */
+export function TaskParts({
+  task,
+  fetchAgain,
+}: {
+  task: PlannedTaskFragment;
+  fetchAgain: () => void;
+}) {
+  const { bench, plan } = useTexts();
+  const fields = useFieldDraft(`plan.parts.${task.id}`, { parts: keptParts(task) }, task.version);
+  const { send, problems, isSending } = useReadAndSend(
+    SetPartsNeededDocument,
+    (data) => data.setPartsNeeded,
+  );
+  const [isDone, setIsDone] = useState(false);
+  const { changes, theirChanges, version } = fields;
+  const text = fields.valueOf('parts');
+  const parts = partsOf(text);
+  const isStale = problems.some(({ code }) => code === 'OUT_OF_DATE');
+  const type = (next: string) => {
+    setIsDone(false);
+    fields.type('parts', next);
+  };
+  const keep = async () => {
+    const read = readParts(text, plan.numberUnread);
+    const asked = 'unread' in read ? read : { input: { id: task.id, version, parts: read.input } };
+    if (await send(asked)) {
+      fields.clear();
+      setIsDone(true);
+    }
+    fetchAgain();
+  };
+  return (
+    <form
+      className={styles['form']}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void keep();
+      }}
+    >
+      <h4>{plan.parts}</h4>
+      <PartRows
+        parts={parts}
+        problems={problems}
+        onChange={(next) => {
+          type(partsText(next));
+        }}
+      />
+      <FindPart
+        known={parts.map(({ id }) => id)}
+        onFound={(part) => {
+          type(partsText([...parts, { ...part, quantity: '1' }]));
+        }}
+      />
+      {theirChanges.length > 0 && !isSending && (
+        <SettleFields
+          changes={theirChanges}
+          nameOf={() => plan.parts}
+          writtenOf={(_name, value) =>
+            partsOf(value)
+              .map(({ name, quantity }) => `${quantity} × ${name}`)
+              .join('\n')
+          }
+          settle={fields.settle}
+        />
+      )}
+      {!isStale && (
+        <ProblemsElsewhere
+          problems={problems}
+          shown={parts.map((_part, index) => ['parts', String(index)])}
+        />
+      )}
+      <Button
+        type="submit"
+        disabled={isSending || theirChanges.length > 0 || Object.keys(changes).length === 0}
+      >
+        {plan.keepParts}
+      </Button>
+      <p role="status" className={styles['kept']}>
+        {isDone && bench.kept}
+      </p>
+    </form>
+  );
+}
