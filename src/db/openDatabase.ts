@@ -14,6 +14,7 @@ import { repeatOnClash } from './repeatOnClash.js';
 import { SnakeNaming } from './snakeNaming.js';
 import { sqliteReader } from './sqliteReader.js';
 import { sqliteSnapshot } from './sqliteSnapshot.js';
+import { waitForWriter } from './waitForWriter.js';
 import { WriteQueue } from './writeQueue.js';
 
 type Classes = MixedList<new () => object>;
@@ -50,6 +51,7 @@ export async function openDatabase(settings: DatabaseSettings): Promise<Database
       const transaction = () =>
         inside.run(true, () =>
           dataSource.transaction(async (manager) => {
+            if (isSqlite) await manager.query(takeWriteLock);
             const work: UnitOfWork = {
               ...act,
               manager,
@@ -65,7 +67,9 @@ export async function openDatabase(settings: DatabaseSettings): Promise<Database
             return result;
           }),
         );
-      const run = isSqlite ? queue.run(transaction) : repeatOnClash(transaction);
+      const run = isSqlite
+        ? queue.run(() => waitForWriter(transaction))
+        : repeatOnClash(transaction);
       return run.then(
         (result) => {
           for (const listener of committed) listener();
@@ -93,6 +97,9 @@ export async function openDatabase(settings: DatabaseSettings): Promise<Database
   };
 }
 
+/** Changes nothing: a transaction that begins with it either may write or is refused at once. */
+const takeWriteLock = 'DELETE FROM migrations WHERE 0';
+
 /** `all`, never `none`: outside a transaction SQLite drops child rows when a table is rebuilt. */
 const shared = (settings: DatabaseSettings) => ({
   entities: settings.entities,
@@ -109,7 +116,8 @@ const sqlite = (settings: DatabaseSettings, path: string): DataSourceOptions => 
   enableWAL: true,
   prepareDatabase: (connection: BetterSqlite.Database) => {
     addSqliteFunctions(connection);
-    connection.pragma('busy_timeout = 5000');
+    // While SQLite waits, nothing else goes on here: the longer wait is that of `waitForWriter`.
+    connection.pragma('busy_timeout = 100');
     connection.pragma('synchronous = FULL');
   },
 });
