@@ -8,6 +8,7 @@ import { App } from './app/App.js';
 import { followChanges } from './api/followChanges.js';
 import { keepForOffline } from './app/keepForOffline.js';
 import { chosenLight, showLight } from './app/light.js';
+import { chosenLanguage, spoken } from './texts/language.js';
 
 showLight(chosenLight());
 void followChanges();
@@ -15,9 +16,10 @@ keepForOffline();
 
 const root = document.getElementById('root');
 if (root) {
+  const first = await spoken(chosenLanguage());
   createRoot(root).render(
     <StrictMode>
-      <App />
+      <App first={first} />
     </StrictMode>,
   );
 }

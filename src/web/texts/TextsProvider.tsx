@@ -1,23 +1,29 @@
 import { useEffect, useMemo, useState, type ReactNode } from 'react';
-import { chosenLanguage, keepLanguage, languages, type Language } from './language.js';
+import { keepLanguage, spoken, type Language, type Spoken } from './language.js';
 import { TextsContext } from './textsContext.js';
 
 /** Gives every page its words, and the page itself its language. */
-export function TextsProvider({ children }: { children: ReactNode }) {
-  const [language, setLanguage] = useState<Language>(chosenLanguage);
+export function TextsProvider({ first, children }: { first: Spoken; children: ReactNode }) {
+  const [now, setNow] = useState(first);
+  const { language } = now;
   useEffect(() => {
     document.documentElement.lang = language;
   }, [language]);
   const value = useMemo(
     () => ({
-      language,
-      texts: languages[language].texts,
+      ...now,
       choose: (next: Language) => {
-        keepLanguage(next);
-        setLanguage(next);
+        // Without a connection the texts may not come: the page stays as it is.
+        spoken(next).then(
+          (other) => {
+            keepLanguage(next);
+            setNow(other);
+          },
+          () => undefined,
+        );
       },
     }),
-    [language],
+    [now],
   );
   return <TextsContext value={value}>{children}</TextsContext>;
 }

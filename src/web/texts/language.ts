@@ -1,14 +1,23 @@
-import { de } from './de.js';
-import { en } from './en.js';
 import type { Texts } from './texts.js';
 
 export type Language = 'en' | 'de';
 
-/** The languages that the pages have, each under its own name. */
-export const languages: Record<Language, { name: string; texts: Texts }> = {
-  en: { name: 'English', texts: en },
-  de: { name: 'Deutsch', texts: de },
+/** The languages that the pages have, each under its own name; its texts come when it is chosen. */
+export const languages: Record<Language, { name: string; load: () => Promise<Texts> }> = {
+  en: { name: 'English', load: async () => (await import('./en.js')).en },
+  de: { name: 'Deutsch', load: async () => (await import('./de.js')).de },
 };
+
+/** A language with its texts at hand. */
+export interface Spoken {
+  language: Language;
+  texts: Texts;
+}
+
+export const spoken = async (language: Language): Promise<Spoken> => ({
+  language,
+  texts: await languages[language].load(),
+});
 
 const place = 'reglow.language';
 

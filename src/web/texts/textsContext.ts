@@ -1,21 +1,19 @@
 import { createContext, useContext } from 'react';
-import { languages, type Language } from './language.js';
+import type { Language, Spoken } from './language.js';
 import type { Texts } from './texts.js';
 
-export interface ChosenTexts {
-  language: Language;
-  texts: Texts;
+export interface ChosenTexts extends Spoken {
   choose: (language: Language) => void;
 }
 
-export const TextsContext = createContext<ChosenTexts>({
-  language: 'en',
-  texts: languages.en.texts,
-  choose: () => undefined,
-});
-
-/** The words of the page in the person's language. */
-export const useTexts = (): Texts => useContext(TextsContext).texts;
+export const TextsContext = createContext<ChosenTexts | null>(null);
 
 /** The language, and the way to change it. */
-export const useLanguage = (): ChosenTexts => useContext(TextsContext);
+export function useLanguage(): ChosenTexts {
+  const chosen = useContext(TextsContext);
+  if (!chosen) throw new Error('Texts are asked for outside of TextsProvider.');
+  return chosen;
+}
+
+/** The words of the page in the person's language. */
+export const useTexts = (): Texts => useLanguage().texts;

@@ -19,7 +19,7 @@ export const prove = {
   clear: 'Durch eine Prüfung beheben',
   usualCheck: (check: string) => `Üblich ist: ${check}.`,
   clearCaution:
-    'Dies hält nur fest, was damals gefunden wurde. Es macht nichts harmlos: Messen Sie selbst noch einmal, bevor Sie hineingreifen; örtliche Vorschriften und Fachkunde gehen vor.',
+    'Dies hält nur fest, was damals gefunden wurde. Das Gerät ist so gefährlich wie zuvor: Messen Sie selbst noch einmal, bevor Sie hineingreifen; örtliche Vorschriften und Fachkunde gehen vor.',
   check: 'Was getan wurde, und was es zeigte',
   checkHint: '0,2 V an C1, 60 s nach dem Abschalten',
   checkedBy: 'Wer es getan hat',

@@ -19,7 +19,7 @@ export const prove = {
   clear: 'Clear it by a check',
   usualCheck: (check: string) => `Usual is: ${check}.`,
   clearCaution:
-    'This only writes down what you found at that time. It makes nothing harmless: measure again yourself before you put a hand in; local codes and qualified practice come first.',
+    'This only writes down what you found at that time. The set is as dangerous as before: measure again yourself before you put a hand in; local codes and qualified practice come first.',
   check: 'What was done, and what it showed',
   checkHint: '0.2 V across C1, 60 s after switching off',
   checkedBy: 'Who did it',
