@@ -44,7 +44,7 @@ describe.each(['sqlite', 'postgres'] as const)('a contact log on %s', (engine) =
         `mutation ($input: ImportContactLogInput!) { importContactLog(input: $input) {
            report { contactsRead contactsLoaded duplicateCount problemCount
              days { inventoryNumber day contacts hours } duplicates { offset line message }
-             leftOut { contacts reason } fieldsLeftOut { name count }
+             leftOut { contacts reason } rigTexts { text contacts inventoryNumber isLeftOut } fieldsLeftOut { name count }
              problems { offset line message } basis { method assumptions } }
            problems { code message path } } }`,
         { input: { adi, isDryRun: false, ...given } },
@@ -135,13 +135,22 @@ describe.each(['sqlite', 'postgres'] as const)('a contact log on %s', (engine) =
       expect.stringContaining('“Old Faithful” (contacts: 2)'),
       expect.stringContaining('Say which rig it was'),
     ]);
+    expect(report.rigTexts).toEqual([
+      { text: 'Old Faithful', contacts: 2, inventoryNumber: null, isLeftOut: false },
+      { text: null, contacts: 1, inventoryNumber: null, isLeftOut: false },
+    ]);
     expect((await useOf(rig)).use.uses).toBe(0);
     const rigs = [{ text: 'Old Faithful', rigId: rig }];
     const said = await bring(adi, { rigs, rigId: other });
+    expect(said.report.rigTexts.map((one: any) => one.inventoryNumber)).toEqual([
+      `R-${number}`,
+      `Q-${number}`,
+    ]);
     expect(said.report).toMatchObject({ contactsLoaded: 3, problemCount: 0 });
     expect((await useOf(rig)).use.contacts).toBe(2);
     const ignored = await bring(adi, { ignore: ['OLD FAITHFUL'], rigId: other });
     expect(ignored.report).toMatchObject({ contactsLoaded: 0, duplicateCount: 1 });
+    expect(ignored.report.rigTexts[0]).toMatchObject({ inventoryNumber: null, isLeftOut: true });
     expect(ignored.report.leftOut.reduce((sum: number, one: any) => sum + one.contacts, 0)).toBe(2);
   });
 

@@ -16,6 +16,7 @@ export const pages = [
   { name: 'wanted', address: '/wanted', isThereWhen: 'h2' },
   { name: 'books', address: '/books', isThereWhen: 'dt' },
   { name: 'bring-a-list', address: '/bring-a-list', isThereWhen: 'input[type=file]' },
+  { name: 'bring-a-log', address: '/bring-a-log', isThereWhen: 'input[type=file]' },
   { name: 'ways-out', address: '/ways-out', isThereWhen: 'pre' },
   { name: 'bench-choices', address: '/bench', isThereWhen: 'h3' },
   { name: 'bench', address: '/bench/R-004', isThereWhen: '[role=tab]' },

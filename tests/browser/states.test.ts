@@ -14,6 +14,7 @@ const addresses = [
   '/wanted',
   '/books',
   '/bring-a-list',
+  '/bring-a-log',
   '/sets/R-001',
   '/sets/R-001/plan',
   '/sets/R-001/provenance',
@@ -23,7 +24,7 @@ const addresses = [
   '/no-such-page',
 ];
 /** These have something to show when the API does not answer. */
-const askNothing = ['/bring-a-list', '/intake', '/no-such-page'];
+const askNothing = ['/bring-a-list', '/bring-a-log', '/intake', '/no-such-page'];
 
 let empty: ServedDemo;
 let browser: Browser;

@@ -32,6 +32,30 @@ export class ContactLogDay {
   hours!: number;
 }
 
+@ObjectType({
+  description: 'What a log says of the rig, and what it was taken for.',
+  simpleResolvers: true,
+})
+export class ContactLogRig {
+  @Field(() => String, {
+    nullable: true,
+    description: 'What stands in MY_RIG; null for contacts that do not say their rig.',
+  })
+  text!: string | null;
+
+  @Field(() => Int, { description: 'In how many contacts.' })
+  contacts!: number;
+
+  @Field(() => String, {
+    nullable: true,
+    description: 'Inventory number of the rig; null: none or more than one is called so.',
+  })
+  inventoryNumber!: string | null;
+
+  @Field(() => Boolean, { description: 'Its contacts are to be left out.' })
+  isLeftOut!: boolean;
+}
+
 @ObjectType({ description: 'Contacts that are not counted, and why.', simpleResolvers: true })
 export class ContactLogLeftOut {
   @Field(() => String, { description: 'Why, as a sentence.' })
@@ -75,6 +99,11 @@ export class ContactLogReport {
 
   @Field(() => [ContactLogPlace], { description: 'The first 1,000 of these.' })
   duplicates!: ContactLogPlace[];
+
+  @Field(() => [ContactLogRig], {
+    description: 'Each text that names a rig, in the order of the log, and what it was taken for.',
+  })
+  rigTexts!: ContactLogRig[];
 
   @Field(() => [ContactLogLeftOut], { description: 'What is not counted, and why.' })
   leftOut!: ContactLogLeftOut[];

@@ -29,6 +29,16 @@ export interface ContactLogPlan {
   duplicates: AdiProblem[];
   leftOut: { reason: string; contacts: number }[];
   problems: AdiProblem[];
+  /** Each text in MY_RIG, in the order of the log, and what it was taken for. */
+  rigTexts: RigText[];
+}
+
+export interface RigText {
+  /** null: contacts that say no rig. */
+  text: string | null;
+  contacts: number;
+  inventoryNumber: string | null;
+  isLeftOut: boolean;
 }
 
 /** Counts the contacts of a log against what is recorded; changes nothing. */
@@ -43,7 +53,13 @@ export async function contactLogPlan(
     contacts.reduce((least, one) => Math.min(least, one.startedAtMs), Infinity) - gapMs;
   const untilMs = contacts.reduce((most, one) => Math.max(most, one.endedAtMs), 0) + gapMs;
   const recorded = contacts.length === 0 ? [] : await readRecordedUses(source, fromMs, untilMs);
-  const plan: ContactLogPlan = { uses: [], duplicates: [], leftOut: [], problems: [] };
+  const plan: ContactLogPlan = {
+    uses: [],
+    duplicates: [],
+    leftOut: [],
+    problems: [],
+    rigTexts: rigTextsOf(contacts, rigs),
+  };
   const firstAt = new Map<string, number | null>(
     recorded.flatMap(({ keys }) => (keys ?? []).map((key): [string, null] => [key, null])),
   );
@@ -72,6 +88,18 @@ export async function contactLogPlan(
   plan.problems.push(...unknownRigs(contacts, rigs));
   for (const own of ofRig.values()) planRig(plan, own, recorded, gapMs);
   return plan;
+}
+
+function rigTextsOf(
+  contacts: readonly LoggedContact[],
+  rigs: Awaited<ReturnType<typeof readRigsOfLog>>,
+): RigText[] {
+  return [...groupedBy(contacts, ({ rigText }) => nameKey(rigText ?? '')).values()].map((own) => {
+    const text = own[0]?.rigText ?? null;
+    const isLeftOut = rigs.isIgnored(text);
+    const rig = isLeftOut ? null : rigs.rigOf(text);
+    return { text, contacts: own.length, inventoryNumber: rig?.inventoryNumber ?? null, isLeftOut };
+  });
 }
 
 /** One problem for each text that names no rig, at its first contact. */

@@ -34,6 +34,7 @@ export function contactLogReport(
     days: daysOf(plan.uses, moment.zone),
     duplicateCount: plan.duplicates.length,
     duplicates: places(plan.duplicates),
+    rigTexts: plan.rigTexts,
     leftOut: plan.leftOut,
     fieldsLeftOut: fieldsLeftOut(log),
     remarks: places(log.remarks),

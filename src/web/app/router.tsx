@@ -79,6 +79,15 @@ const bringList = createRoute({
   component: lazyRouteComponent(() => import('../pages/import/ImportPage.js'), 'ImportPage'),
 });
 
+const bringLog = createRoute({
+  getParentRoute: () => root,
+  path: '/bring-a-log',
+  component: lazyRouteComponent(
+    () => import('../pages/contactLog/ContactLogPage.js'),
+    'ContactLogPage',
+  ),
+});
+
 const books = createRoute({
   getParentRoute: () => root,
   path: '/books',
@@ -138,6 +147,7 @@ export const router = createRouter({
     wanted,
     books,
     bringList,
+    bringLog,
     waysOut,
     benchChoice,
     bench,

@@ -3,6 +3,7 @@ import { books } from './de/books.js';
 import { bringList } from './de/bringList.js';
 import { bringUp } from './de/bringUp.js';
 import { change } from './de/change.js';
+import { contactLog } from './de/contactLog.js';
 import { dossier } from './de/dossier.js';
 import { frame } from './de/frame.js';
 import { intake } from './de/intake.js';
@@ -13,6 +14,7 @@ import { provenance } from './de/provenance.js';
 import { set } from './de/set.js';
 import { shelf } from './de/shelf.js';
 import { tonight } from './de/tonight.js';
+import { use } from './de/use.js';
 import { wanted } from './de/wanted.js';
 import { waysOut } from './de/waysOut.js';
 import { words } from './de/words.js';
@@ -24,6 +26,7 @@ export const de: Texts = {
   bringList,
   bringUp,
   change,
+  contactLog,
   dossier,
   frame,
   intake,
@@ -34,6 +37,7 @@ export const de: Texts = {
   set,
   shelf,
   tonight,
+  use,
   wanted,
   waysOut,
   words,

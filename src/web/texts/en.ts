@@ -3,6 +3,7 @@ import { books } from './en/books.js';
 import { bringList } from './en/bringList.js';
 import { bringUp } from './en/bringUp.js';
 import { change } from './en/change.js';
+import { contactLog } from './en/contactLog.js';
 import { dossier } from './en/dossier.js';
 import { frame } from './en/frame.js';
 import { intake } from './en/intake.js';
@@ -13,6 +14,7 @@ import { provenance } from './en/provenance.js';
 import { set } from './en/set.js';
 import { shelf } from './en/shelf.js';
 import { tonight } from './en/tonight.js';
+import { use } from './en/use.js';
 import { wanted } from './en/wanted.js';
 import { waysOut } from './en/waysOut.js';
 import { words } from './en/words.js';
@@ -24,6 +26,7 @@ export const en = {
   bringList,
   bringUp,
   change,
+  contactLog,
   dossier,
   frame,
   intake,
@@ -34,6 +37,7 @@ export const en = {
   set,
   shelf,
   tonight,
+  use,
   wanted,
   waysOut,
   words,

@@ -2,7 +2,6 @@ import { useLiveQuery } from '../../api/useLiveQuery.js';
 import { BooksDocument } from '../../gql/graphql.js';
 import { useFormats } from '../../locale/useFormats.js';
 import { BasisButton } from '../../parts/BasisButton.js';
-import { buttonClass } from '../../parts/Button.js';
 import { CostTable } from '../../parts/CostTable.js';
 import { Failed } from '../../parts/Failed.js';
 import { Loading } from '../../parts/Loading.js';
@@ -14,6 +13,7 @@ import { everyMonth } from './everyMonth.js';
 import { HourBars } from './HourBars.js';
 import { MonthTable } from './MonthTable.js';
 import { ProjectHours } from './ProjectHours.js';
+import { ScheduleChoice } from './ScheduleChoice.js';
 import { YearTable } from './YearTable.js';
 import styles from './BooksPage.module.css';
 
@@ -69,15 +69,7 @@ export function BooksPage() {
       </Sheet>
       <Sheet title={books.years} aside={<BasisButton of={books.years} basis={data.books.basis} />}>
         <YearTable shown={data.books} />
-        <p className={styles['ways']} data-print="no">
-          {books.schedule}
-          <a className={buttonClass()} href="/download/insurance-schedule.pdf">
-            PDF
-          </a>
-          <a className={buttonClass()} href="/download/insurance-schedule.csv">
-            CSV
-          </a>
-        </p>
+        <ScheduleChoice />
       </Sheet>
     </div>
   );

@@ -1,9 +1,11 @@
+import { useState } from 'react';
 import { useSend } from '../../api/useSend.js';
 import { ResumeBringUpDocument, type ShownBringUpFragment } from '../../gql/graphql.js';
 import { useFormats } from '../../locale/useFormats.js';
 import { Button } from '../../parts/Button.js';
 import { ProblemsElsewhere } from '../../parts/ProblemsAt.js';
 import { useTexts } from '../../texts/textsContext.js';
+import { OneFinding } from '../set/findings/OneFinding.js';
 import { ToClearing } from './ToClearing.js';
 import { useFocusOnce } from './useFocusOnce.js';
 import styles from './BringUpPage.module.css';
@@ -18,7 +20,8 @@ export function RunEnded({
   isFresh: boolean;
   onWritten: (id: string) => void;
 }) {
-  const { bringUp, words } = useTexts();
+  const { bringUp } = useTexts();
+  const [said, setSaid] = useState('');
   const formats = useFormats();
   const heading = useFocusOnce<HTMLHeadingElement>(isFresh);
   const { send, problems, isSending } = useSend(
@@ -59,13 +62,11 @@ export function RunEnded({
       {findings.length > 0 && (
         <ul className={styles['findings']}>
           {findings.map((finding) => (
-            <li key={finding.id}>
-              {bringUp.findingOpened(words.findingStatus[finding.status])} {finding.note}
-              {finding.settledNote && ` – ${finding.settledNote}`}
-            </li>
+            <OneFinding key={finding.id} finding={finding} onDone={setSaid} />
           ))}
         </ul>
       )}
+      <p role="status">{said}</p>
       <p>{status === 'STOPPED' ? bringUp.stoppedHelp : bringUp.givenUpHelp}</p>
       {status === 'STOPPED' && <ToClearing number={run.item.inventoryNumber} />}
       <ProblemsElsewhere problems={problems} shown={[]} />

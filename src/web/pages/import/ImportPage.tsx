@@ -1,8 +1,10 @@
+import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useMutation } from 'urql';
 import { ImportListDocument, type ListField } from '../../gql/graphql.js';
 import { Button } from '../../parts/Button.js';
 import { Failed } from '../../parts/Failed.js';
+import { FileDrop } from '../../parts/FileDrop.js';
 import { useTitle } from '../../parts/useTitle.js';
 import { useFormats } from '../../locale/useFormats.js';
 import { useTexts } from '../../texts/textsContext.js';
@@ -43,52 +45,41 @@ export function ImportPage() {
       },
     });
   };
-  const take = async (file: File | undefined) => {
-    if (!file) return;
+  const take = async (file: File) => {
     const text = await decodeText(file);
     setCsv(text);
     setFileName(file.name);
     setMapping({});
-    if (text.length <= longestList) ask(text, true, {});
+    if (text.trim() !== '' && text.length <= longestList) ask(text, true, {});
   };
   const isTooLong = csv !== null && csv.length > longestList;
+  const isEmpty = csv !== null && csv.trim() === '';
+  const canBeRead = csv !== null && !isTooLong && !isEmpty;
 
   return (
     <div className={styles['page']}>
       <h1>{bringList.title}</h1>
       <p>{bringList.what}</p>
-      <label
-        className={styles['drop']}
-        onDragOver={(event) => {
-          event.preventDefault();
-        }}
-        onDrop={(event) => {
-          event.preventDefault();
-          void take(event.dataTransfer.files[0]);
-        }}
-      >
-        <span>{bringList.file}</span>
-        <input
-          type="file"
-          accept=".csv,text/csv,text/plain"
-          onClick={(event) => {
-            // So that the same file, mended, can be chosen once more.
-            event.currentTarget.value = '';
-          }}
-          onChange={(event) => void take(event.target.files?.[0])}
-        />
-        {fileName !== null && <span>{bringList.taken(fileName)}</span>}
-      </label>
+      <p>
+        <Link to="/bring-a-log">{bringList.toLog}</Link>
+      </p>
+      <FileDrop
+        label={bringList.file}
+        accept=".csv,text/csv,text/plain"
+        fileName={fileName}
+        take={(file) => void take(file)}
+      />
+      {isEmpty && <p role="alert">{bringList.emptyFile}</p>}
       <ImportWishes
         wishes={wishes}
         change={(next) => {
           setWishes(next);
-          if (csv !== null && !isTooLong) ask(csv, true, mapping, next);
+          if (canBeRead) ask(csv, true, mapping, next);
         }}
       />
       {isTooLong && <p role="alert">{bringList.tooLong(formats.number(longestList))}</p>}
       {fetching && <p role="status">{bringList.looking}</p>}
-      {error && csv !== null && (
+      {error && canBeRead && (
         <Failed
           error={error}
           retry={() => {
@@ -96,12 +87,13 @@ export function ImportPage() {
           }}
         />
       )}
-      {problems.map(({ message }) => (
-        <p key={message} role="alert" className={styles['problem']}>
-          {message}
-        </p>
-      ))}
-      {report && csv !== null && !isTooLong && (
+      {canBeRead &&
+        problems.map(({ message }) => (
+          <p key={message} role="alert" className={styles['problem']}>
+            {message}
+          </p>
+        ))}
+      {report && canBeRead && (
         <div className={styles['report']} aria-live="polite">
           <h2>
             {report.rowsLoaded > 0

@@ -1,20 +1,29 @@
 import { useEffect, useMemo } from 'react';
-import type { ImportListMutation } from '../../gql/graphql.js';
 import { buttonClass } from '../../parts/Button.js';
 import { figureCell, Table } from '../../parts/Table.js';
 import { useTexts } from '../../texts/textsContext.js';
-import { problemsAsCsv } from './problemsAsCsv.js';
-
-type Problems = NonNullable<ImportListMutation['importList']['report']>['problems'];
+import { problemsAsCsv, type PlacedProblem } from './problemsAsCsv.js';
 
 const shown = 200;
 
 /** What is wrong, line by line; all of it can be downloaded. */
-export function ImportProblems({ count, problems }: { count: number; problems: Problems }) {
+export function ImportProblems({
+  count,
+  problems,
+  placeHeading,
+  placeName = 'column',
+}: {
+  count: number;
+  problems: readonly PlacedProblem[];
+  /** What is counted within a line; a column if left out. */
+  placeHeading?: string;
+  /** The same in the file that is downloaded, for other programs. */
+  placeName?: string;
+}) {
   const { bringList } = useTexts();
   const address = useMemo(
-    () => URL.createObjectURL(new Blob([problemsAsCsv(problems)], { type: 'text/csv' })),
-    [problems],
+    () => URL.createObjectURL(new Blob([problemsAsCsv(problems, placeName)], { type: 'text/csv' })),
+    [problems, placeName],
   );
   useEffect(
     () => () => {
@@ -37,7 +46,7 @@ export function ImportProblems({ count, problems }: { count: number; problems: P
             <th scope="col" className={figureCell}>
               {bringList.line}
             </th>
-            <th scope="col">{bringList.column}</th>
+            <th scope="col">{placeHeading ?? bringList.column}</th>
             <th scope="col">{bringList.mend}</th>
           </tr>
         }

@@ -17,6 +17,7 @@ import { SetProjects } from './SetProjects.js';
 import { SetStanding } from './SetStanding.js';
 import { SetWorth } from './SetWorth.js';
 import { SetTrends } from './SetTrends.js';
+import { SetUse } from './SetUse.js';
 import { SetStory } from './SetStory.js';
 import styles from './SetPage.module.css';
 
@@ -51,6 +52,7 @@ export function SetPage() {
         <SetMoney item={item} />
         <SetWorth number={number} projects={item.projects} />
         <SetDossier number={number} />
+        <SetUse number={number} />
       </div>
       <SetStory number={number} />
     </article>

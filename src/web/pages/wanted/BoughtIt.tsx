@@ -5,6 +5,7 @@ import { Field } from '../../parts/Field.js';
 import { useTexts } from '../../texts/textsContext.js';
 import type { NotedFind } from './keptWants.js';
 import type { ShownWant } from './WantedLine.js';
+import { todayHere } from '../../locale/todayHere.js';
 import { writtenAmount } from '../../locale/writtenAmount.js';
 import styles from './BoughtIt.module.css';
 
@@ -105,11 +106,4 @@ export function BoughtIt({
       </div>
     </form>
   );
-}
-
-/** The day where the person is: at the fair. */
-function todayHere(): string {
-  const now = new Date();
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }

@@ -5,6 +5,7 @@ import { Button } from '../../parts/Button.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { BoughtIt } from './BoughtIt.js';
 import type { NotedFind } from './keptWants.js';
+import { OrderedIt } from './OrderedIt.js';
 import styles from './WantedLine.module.css';
 
 export type ShownWant = WantedQuery['wantedList']['wants'][number];
@@ -21,7 +22,10 @@ export function WantedLine({
 }) {
   const { wanted, words } = useTexts();
   const formats = useFormats();
-  const [isBuying, setIsBuying] = useState(false);
+  const [doing, setDoing] = useState<'BUYING' | 'ORDERING' | null>(null);
+  const close = () => {
+    setDoing(null);
+  };
   const what = whatOf(want) || wanted.something;
   const { openQuantity, urgency } = want.standing;
   return (
@@ -51,27 +55,32 @@ export function WantedLine({
         </p>
       ))}
       {want.note && <p className={styles['soft']}>{want.note}</p>}
-      <div data-print="no">
-        {isBuying ? (
-          <BoughtIt
-            want={want}
-            what={what}
-            currency={currency}
-            note={note}
-            close={() => {
-              setIsBuying(false);
-            }}
-          />
-        ) : (
-          <Button
-            aria-label={wanted.boughtThis(what)}
-            onClick={() => {
-              setIsBuying(true);
-            }}
-          >
-            {wanted.bought}
-          </Button>
+      <div className={styles['ways']} data-print="no">
+        {doing === null && (
+          <>
+            <Button
+              aria-label={wanted.boughtThis(what)}
+              onClick={() => {
+                setDoing('BUYING');
+              }}
+            >
+              {wanted.bought}
+            </Button>
+            <Button
+              weight="quiet"
+              aria-label={wanted.orderedThis(what)}
+              onClick={() => {
+                setDoing('ORDERING');
+              }}
+            >
+              {wanted.ordered}
+            </Button>
+          </>
         )}
+        {doing === 'BUYING' && (
+          <BoughtIt want={want} what={what} currency={currency} note={note} close={close} />
+        )}
+        {doing === 'ORDERING' && <OrderedIt want={want} close={close} />}
       </div>
     </li>
   );

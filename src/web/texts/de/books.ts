@@ -20,6 +20,18 @@ export const books = {
   wentFor: (number: string, day: string, gain: string, isLoss: boolean) =>
     `${number} ging am ${day}: ${isLoss ? 'Verlust' : 'Gewinn'} ${gain}`,
   schedule: 'Versicherungsliste',
+  scheduleOf: 'Wovon',
+  scheduleWhich: {
+    ALL: 'alles, was da ist',
+    PLACE: 'ein Ort',
+    CHOSEN: 'ausgewählte Dinge',
+  },
+  schedulePlace: 'Der Ort, mit allem darin',
+  choosePlace: 'Einen Ort wählen',
+  findItems: 'Suchen nach Nummer, Name oder Modell',
+  chosenItems: (count: number) =>
+    count === 1 ? 'Eines ist angekreuzt' : `${count} sind angekreuzt`,
+  tickItems: 'Mindestens eines ankreuzen.',
   beforeYouBuy: (currency: string) => `Vor dem Kauf: wie viel, in ${currency}?`,
   breaksCeiling: (name: string, over: string, ceiling: string) =>
     `${name}: ${over} über der Obergrenze von ${ceiling}. So viel muss warten, oder die Obergrenze steigt.`,

@@ -14,6 +14,9 @@ export const bringList = {
   monthFirst: '4. März',
   tooLong: (most: string) =>
     `Diese Datei ist länger als ${most} Zeichen. Mit „npm run reglow -- import“ geht jede Länge.`,
+  emptyFile:
+    'Diese Datei ist leer: Sie enthält kein einziges Zeichen. Bitte die Liste neu als CSV speichern, mit einer Kopfzeile und einer Zeile für jedes Ding, und noch einmal wählen.',
+  toLog: 'Stattdessen ein Funktagebuch (ADIF) einlesen',
   looking: 'Wird gelesen …',
   look: 'Noch einmal ansehen',
   load: (rows: number) => (rows === 1 ? 'Die eine Zeile laden' : `Alle ${rows} Zeilen laden`),

@@ -55,7 +55,6 @@ export const bringUp = {
   noNumber: 'Eine Zahl schreiben: 12 oder 0,5.',
   record: 'Schritt festhalten',
   toStep: (title: string) => `„${title}“ jetzt machen`,
-  findingOpened: (status: string) => `Befund (${status}):`,
   stoppedHelp:
     'Stecker gezogen lassen. Instand setzen, was gefunden wurde, den Befund erledigen und seine Gefahr durch die genannte Prüfung beheben; dann geht es hier weiter, und die Schranke wird wiederholt.',
   givenUpHelp: 'Was festgehalten wurde, bleibt. Es kann weitergehen, wo es aufhörte.',

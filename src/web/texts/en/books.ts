@@ -21,6 +21,13 @@ export const books = {
   wentFor: (number: string, day: string, gain: string, isLoss: boolean) =>
     `${number} went on ${day}: ${isLoss ? 'loss' : 'gain'} ${gain}`,
   schedule: 'Insurance schedule',
+  scheduleOf: 'Of what',
+  scheduleWhich: { ALL: 'everything in hand', PLACE: 'one place', CHOSEN: 'chosen things' },
+  schedulePlace: 'The place, with all that is within it',
+  choosePlace: 'Choose a place',
+  findItems: 'Find by number, name or model',
+  chosenItems: (count: number) => (count === 1 ? 'One is ticked' : `${count} are ticked`),
+  tickItems: 'Tick at least one thing.',
   beforeYouBuy: (currency: string) => `Before you buy: how much, in ${currency}?`,
   breaksCeiling: (name: string, over: string, ceiling: string) =>
     `${name}: ${over} beyond the ceiling of ${ceiling}. So much must wait, or the ceiling be raised.`,

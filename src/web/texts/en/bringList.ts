@@ -15,6 +15,9 @@ export const bringList = {
   monthFirst: 'the 4th of March',
   tooLong: (most: string) =>
     `This file is longer than ${most} characters. Bring it in with “npm run reglow -- import”, which takes any length.`,
+  emptyFile:
+    'This file is empty: there is not one character in it. Save the list anew as CSV, with a row of headings and a row for each thing, and choose it again.',
+  toLog: 'Bring a contact log (ADIF) instead',
   looking: 'Reading …',
   look: 'Look at it again',
   load: (rows: number) => (rows === 1 ? 'Load the one row' : `Load all ${rows} rows`),

@@ -54,7 +54,6 @@ export const bringUp = {
   noNumber: 'Write a number: 12 or 0.5.',
   record: 'Record the step',
   toStep: (title: string) => `Do “${title}” now`,
-  findingOpened: (status: string) => `Finding (${status}):`,
   stoppedHelp:
     'Leave it unplugged. Mend what was found, settle the finding and clear its hazard by the check that it names; then go on here, and the gate is done again.',
   givenUpHelp: 'What was recorded stays. It can go on where it ended.',

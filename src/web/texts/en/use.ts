@@ -1,0 +1,32 @@
+/** Use on the air of one set, and its maintenance. */
+export const use = {
+  title: 'On the air',
+  never: 'No use on the air is written down yet.',
+  sum: (hours: string, contacts: number, uses: number, last: string | null) =>
+    [
+      `${hours} in ${uses === 1 ? 'one use' : `${uses} uses`}`,
+      contacts === 1 ? 'one contact' : `${contacts} contacts`,
+      ...(last === null ? [] : [`last on ${last}`]),
+    ].join(', ') + '.',
+  contactsOf: (count: number) => (count === 1 ? 'one contact' : `${count} contacts`),
+  writeDown: 'Write a use down',
+  hours: 'Hours',
+  contacts: 'Contacts',
+  began: (zone: string) => `Began (${zone}); empty: it ends now`,
+  band: 'Band: 40m',
+  mode: 'Mode: CW',
+  servedBy: 'What served it then',
+  note: 'Remarks',
+  hoursUnread: 'Write the hours as a number: 2 or 1.5.',
+  contactsUnread: 'Write the contacts as a whole number.',
+  toLog: 'Or bring a contact log (ADIF)',
+  maintenance: 'To be done again and again',
+  isDue: 'due',
+  hoursLeft: (hours: string) => `after ${hours} more of use`,
+  dueOn: (day: string) => `due on ${day}`,
+  lastDone: (day: string) => `last done on ${day}`,
+  isDone: 'It is done',
+  isDoneOf: (title: string) => `It is done: ${title}`,
+  doneAt: (zone: string) => `Done (${zone}); empty: now`,
+  writeDone: 'Write it down as done',
+};
