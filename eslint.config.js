@@ -83,7 +83,11 @@ export default defineConfig(
     extends: [tseslint.configs.recommendedTypeChecked, tseslint.configs.stylisticTypeChecked],
     plugins: { 'import-x': importX },
     languageOptions: {
-      parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname },
+      parserOptions: {
+        // Named, not found by the service for editors: in one run that costs an eighth less.
+        project: ['./tsconfig.json', './src/web/tsconfig.json'],
+        tsconfigRootDir: import.meta.dirname,
+      },
     },
     settings: {
       'import-x/resolver-next': [
