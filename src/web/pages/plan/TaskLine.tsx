@@ -87,7 +87,7 @@ function Standing({ task }: { task: PlannedTaskFragment }) {
     <p className={styles['standing']}>
       {[
         task.status !== 'NOT_STARTED' && words.taskStatus[task.status],
-        isWaiting && plan.waitsFor(waitsFor.map(({ title }) => `“${title}”`).join(', ')),
+        isWaiting && plan.waitsFor(waitsFor.map(({ title }) => title)),
       ]
         .filter(Boolean)
         .join(', ')}

@@ -41,8 +41,8 @@ export const plan = {
   },
   noneShown: 'Keine der Arbeiten ist so.',
   counted: (shown: string, all: string) => `${shown} von ${all} Arbeiten`,
-  waitsFor: (titles: string) => `wartet auf ${titles}`,
-  inOrder: (titles: string) => `kommt nach ${titles}`,
+  waitsFor: (titles: readonly string[]) =>
+    `wartet auf ${titles.map((title) => `„${title}“`).join(', ')}`,
   canHurt: 'Was verletzen kann',
   changeIt: 'Ändern',
   changeTask: (title: string) => `„${title}“ ändern`,

@@ -36,8 +36,8 @@ export const plan = {
   shown: { ALL: 'all', OPEN: 'still to do', READY: 'can be begun', SETTLED: 'done or dropped' },
   noneShown: 'None of the tasks is so.',
   counted: (shown: string, all: string) => `${shown} of ${all} tasks`,
-  waitsFor: (titles: string) => `waits for ${titles}`,
-  inOrder: (titles: string) => `comes after ${titles}`,
+  waitsFor: (titles: readonly string[]) =>
+    `waits for ${titles.map((title) => `“${title}”`).join(', ')}`,
   canHurt: 'What can hurt',
   changeIt: 'Change',
   changeTask: (title: string) => `Change “${title}”`,
