@@ -1,5 +1,6 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { words } from '../../src/web/texts/de/words.js';
 import { openBrowser } from '../support/browser.js';
 import { openPage, type OpenPage } from '../support/openPage.js';
 import { servedDemo, type ServedDemo } from '../support/servedDemo.js';
@@ -52,6 +53,17 @@ describe('the collection', () => {
     const german = await openPage(browser, demo.url, { locale: 'de-CH' });
     await german.page.goto('/collection');
     await german.page.getByRole('heading', { name: 'Die Sammlung' }).waitFor();
+    await german.page.goto('/sets/R-006');
+    const blocker = german.page.locator('#standing li').first();
+    expect(await blocker.locator('strong').innerText()).toBe(`${words.remark.HAZARD_NOT_CLEARED}:`);
+    // What the API says in sentences is English, and is marked so.
+    const said = await demo.ask(
+      '{ rig(inventoryNumber: "R-006") { readiness { blockers { message } } } }',
+    );
+    expect(await blocker.locator('[lang=en]').first().innerText()).toBe(
+      said.rig.readiness.blockers[0].message,
+    );
+    await german.page.goto('/collection');
     await german.page.getByLabel('Sprache').selectOption('en');
     await german.page.getByRole('heading', { name: 'The collection' }).waitFor();
     await german.close();

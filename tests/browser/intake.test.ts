@@ -130,6 +130,40 @@ describe('intake', () => {
     await page.locator('fieldset', { hasText: 'Finding 1' }).getByRole('alert').waitFor();
   });
 
+  it('says that somebody else has looked it over since, and loses nothing that was typed', async () => {
+    const { page } = open;
+    await page.goto('/intake/R-003');
+    await page.getByRole('button', { name: 'Add a finding' }).click();
+    await page.getByLabel('What you see').fill('Scratch on the lid');
+    const { item, parties } = await asked(
+      '{ item(inventoryNumber: "R-003") { id } parties(first: 1) { nodes { id name } } }',
+    );
+    const [inspector] = parties.nodes;
+    await demo.ask(
+      `mutation ($input: RecordInspectionInput!) { recordInspection(input: $input) { problems { message } } }`,
+      {
+        input: {
+          itemId: item.id,
+          inspectorId: inspector.id,
+          findings: [{ zone: 'CABINET', severity: 'COSMETIC', note: 'Lid scratched' }],
+        },
+      },
+    );
+    const said = page.getByRole('status').filter({ hasText: 'looked over in the meantime' });
+    await said.getByText(inspector.name).waitFor();
+    await said.getByText('cabinet, cosmetic: Lid scratched').waitFor();
+    expect(await page.getByLabel('What you see').inputValue()).toBe('Scratch on the lid');
+    await page.reload();
+    await page.getByRole('tab', { name: 'Send' }).click();
+    await page.getByText('another inspection was recorded').waitFor();
+    expect(await axeFindings(page)).toEqual([]);
+    await said.getByRole('button', { name: 'Taken note of' }).click();
+    await expect.poll(() => said.count()).toBe(0);
+    await page.getByText('Scratch on the lid').waitFor();
+    await page.getByRole('button', { name: 'Record the inspection' }).click();
+    await page.getByRole('heading', { name: 'The inspection is recorded' }).waitFor();
+  });
+
   it('sends an inspection once, though its answer gets lost', async () => {
     const { page } = open;
     await page.goto('/intake/R-009');

@@ -56,7 +56,7 @@ it('keeps what is typed as a template, and takes two quantities a row by it, by 
   await chosen.selectOption({ label: 'Finals, two columns' });
   const position = page.getByRole('combobox', { name: 'Position' });
   expect(await position.inputValue()).toBe('V9');
-  await page.getByRole('textbox', { name: 'transconductance (uS)' }).focus();
+  await page.getByRole('textbox', { name: 'transconductance (µS)' }).focus();
   for (const typed of ['6000', '1.25']) {
     await page.keyboard.type(typed);
     await page.keyboard.press('Enter');

@@ -8,6 +8,8 @@ export interface ShownProblem {
   code: ProblemCode;
   message: string;
   path: readonly string[];
+  /** Said by the page in the person's language, not by the API. */
+  isOfPage?: boolean;
 }
 
 export interface Sending<Variables, Payload> {
@@ -35,8 +37,9 @@ export function useSend<
     const { data, error } = await run(variables);
     if (!data) {
       const said = error?.graphQLErrors.map(({ message }) => message).join(' ') ?? '';
-      const message = said === '' ? frame.failedKept : said;
-      setProblems([{ code: 'INVALID', message, path: [] }]);
+      const isOfPage = said === '';
+      const message = isOfPage ? frame.failedKept : said;
+      setProblems([{ code: 'INVALID', message, path: [], isOfPage }]);
       return null;
     }
     const payload = payloadOf(data);

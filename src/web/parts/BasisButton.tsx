@@ -6,6 +6,7 @@ import {
   Popover,
 } from 'react-aria-components';
 import { useFormats } from '../locale/useFormats.js';
+import { fromApi } from '../texts/fromApi.js';
 import { useTexts } from '../texts/textsContext.js';
 import styles from './BasisButton.module.css';
 
@@ -30,18 +31,20 @@ export function BasisButton({ of, basis }: { of: string; basis: ShownBasis }) {
           <Heading slot="title" className={styles['title'] ?? ''}>
             {of}
           </Heading>
-          <p>{basis.method}</p>
+          <p {...fromApi}>{basis.method}</p>
           {basis.counted.length > 0 && (
             <ul>
               {basis.counted.map(({ what, count }) => (
                 <li key={what}>
-                  {formats.number(count)} {what}
+                  {formats.number(count)} <span {...fromApi}>{what}</span>
                 </li>
               ))}
             </ul>
           )}
           {basis.assumptions.map((assumption) => (
-            <p key={assumption}>{assumption}</p>
+            <p key={assumption} {...fromApi}>
+              {assumption}
+            </p>
           ))}
           <p className={styles['asOf']}>{formats.minute(basis.asOf)}</p>
         </Dialog>

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { classNames } from './classNames.js';
 import styles from './Choice.module.css';
 
@@ -10,7 +11,7 @@ export function Choice<Value extends string>({
   onChange,
   isLegendHeardOnly = false,
 }: {
-  legend: string;
+  legend: ReactNode;
   name: string;
   options: readonly { value: Value; words: string }[];
   value: Value | null;

@@ -1,4 +1,5 @@
 import type { CombinedError } from 'urql';
+import { fromApi } from '../texts/fromApi.js';
 import { useTexts } from '../texts/textsContext.js';
 import { Button } from './Button.js';
 import { Notice } from './Notice.js';
@@ -18,7 +19,7 @@ export function Failed({
   return (
     <Notice
       title={frame.failedTitle}
-      help={said || frame.failedNoServer}
+      help={said ? <span {...fromApi}>{said}</span> : frame.failedNoServer}
       isUrgent
       isWholePage={isWholePage}
     >

@@ -10,7 +10,7 @@ export function Notice({
   isWholePage = false,
 }: {
   title: string;
-  help: string;
+  help: ReactNode;
   children?: ReactNode;
   isUrgent?: boolean;
   /** There is nothing else on the page, so that this is its heading. */

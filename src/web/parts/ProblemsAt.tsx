@@ -1,5 +1,6 @@
 import type { ShownProblem } from '../api/useSend.js';
 import styles from './ProblemsAt.module.css';
+import { fromApi } from '../texts/fromApi.js';
 
 /** What is wrong with one field, beside it: the problems whose path begins so. */
 export function ProblemsAt({
@@ -28,8 +29,10 @@ function Said({ problems }: { problems: readonly ShownProblem[] }) {
   if (problems.length === 0) return null;
   return (
     <div role="alert" className={styles['problems']}>
-      {problems.map(({ message, path }) => (
-        <p key={path.join('.') + message}>{message}</p>
+      {problems.map(({ message, path, isOfPage }) => (
+        <p key={path.join('.') + message} {...(isOfPage ? {} : fromApi)}>
+          {message}
+        </p>
       ))}
     </div>
   );

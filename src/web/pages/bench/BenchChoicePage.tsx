@@ -9,6 +9,7 @@ import { Field } from '../../parts/Field.js';
 import { Loading } from '../../parts/Loading.js';
 import { Notice } from '../../parts/Notice.js';
 import { useTitle } from '../../parts/useTitle.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { Timers } from '../tonight/Timers.js';
 import { BenchChoices } from './BenchChoices.js';
@@ -71,7 +72,7 @@ export function BenchChoicePage() {
                 >
                   {task.project.item.inventoryNumber} {task.title}
                 </Link>
-                <span>{reasons.join(' ')}</span>
+                <span {...fromApi}>{reasons.join(' ')}</span>
               </li>
             ))}
           </ul>

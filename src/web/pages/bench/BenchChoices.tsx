@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import type { BenchChoicesQuery } from '../../gql/graphql.js';
 import { useFormats } from '../../locale/useFormats.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import styles from './BenchChoicePage.module.css';
 
@@ -32,7 +33,9 @@ export function BenchChoices({ suggestions }: { suggestions: readonly Suggestion
               {words.taskKind[task.kind]}, {bench.left(formats.minutes(leftMinutes))}
               {!fits && ` (${bench.tooLong})`}
             </p>
-            <p className={styles['why']}>{reasons.map(({ message }) => message).join(' ')}</p>
+            <p className={styles['why']} {...fromApi}>
+              {reasons.map(({ message }) => message).join(' ')}
+            </p>
           </li>
         );
       })}

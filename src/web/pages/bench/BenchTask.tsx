@@ -10,6 +10,7 @@ import { Button } from '../../parts/Button.js';
 import { Field } from '../../parts/Field.js';
 import { ProblemsElsewhere } from '../../parts/ProblemsAt.js';
 import { Sheet } from '../../parts/Sheet.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import styles from './BenchTask.module.css';
 
@@ -76,7 +77,9 @@ function TaskInHand({ task, onDone }: { task: BenchTaskFragment; onDone: () => v
       {task.cautions.length > 0 && (
         <ul className={styles['cautions']}>
           {task.cautions.map((caution) => (
-            <li key={caution}>{caution}</li>
+            <li key={caution} {...fromApi}>
+              {caution}
+            </li>
           ))}
         </ul>
       )}

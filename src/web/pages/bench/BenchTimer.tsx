@@ -7,6 +7,7 @@ import {
 } from '../../gql/graphql.js';
 import { Button } from '../../parts/Button.js';
 import { ProblemsElsewhere } from '../../parts/ProblemsAt.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import type { BenchItem } from './BenchPage.js';
 import styles from './BenchTimer.module.css';
@@ -68,7 +69,9 @@ function Warned({
           <div key={id}>
             <dt>{words.hazard[kind]}</dt>
             {cautions.map((caution) => (
-              <dd key={caution}>{caution}</dd>
+              <dd key={caution} {...fromApi}>
+                {caution}
+              </dd>
             ))}
           </div>
         ))}

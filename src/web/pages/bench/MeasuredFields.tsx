@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { ShownProblem } from '../../api/useSend.js';
 import type { ReadingTier } from '../../gql/graphql.js';
+import { typedUnit } from '../../locale/writtenUnit.js';
 import { Choice } from '../../parts/Choice.js';
 import { Field } from '../../parts/Field.js';
 import { ProblemsAt } from '../../parts/ProblemsAt.js';
@@ -57,7 +58,7 @@ export function MeasuredFields({
               const found = known.find((each) => each.quantity === quantity);
               onChange({
                 quantity,
-                ...(found && { unit: found.unit }),
+                ...(found && { unit: typedUnit(found.unit) }),
                 ...(found?.tier && { tier: found.tier }),
               });
             }}

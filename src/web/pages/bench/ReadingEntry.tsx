@@ -2,6 +2,8 @@ import { useMemo, useState } from 'react';
 import { useSend } from '../../api/useSend.js';
 import { useDraft } from '../../drafts/useDraft.js';
 import { RecordReadingsDocument } from '../../gql/graphql.js';
+import { ucumUnit } from '../../locale/ucumUnit.js';
+import { withUnit } from '../../locale/writtenUnit.js';
 import { Button } from '../../parts/Button.js';
 import { Field } from '../../parts/Field.js';
 import { ProblemsAt, ProblemsElsewhere } from '../../parts/ProblemsAt.js';
@@ -44,11 +46,17 @@ export function ReadingEntry({ item }: { item: BenchItem }) {
     const { componentId, quantity, unit, tier, value } = draft;
     const instrument = draft.instrument.trim() || null;
     const measured = componentId ? { componentId } : { itemId: item.id };
-    const reading = { quantity, unit, tier, instrument, value: typedNumber(value) ?? value };
+    const reading = {
+      quantity,
+      unit: ucumUnit(unit),
+      tier,
+      instrument,
+      value: typedNumber(value) ?? value,
+    };
     const kept = await send({ input: { readings: [{ ...measured, ...reading }] } });
     if (!kept) return;
     const verdict = kept.readings?.[0]?.verdict.word ?? 'NO_LIMIT';
-    setSaid(bench.keptAs(`${quantity} ${value} ${unit}`, words.verdict[verdict]));
+    setSaid(bench.keptAs(`${quantity} ${withUnit(value, ucumUnit(unit))}`, words.verdict[verdict]));
     clear({ ...draft, value: '' });
   };
   return (

@@ -1,4 +1,5 @@
 import type { FormEvent } from 'react';
+import { typedUnit } from '../../locale/writtenUnit.js';
 import { Button } from '../../parts/Button.js';
 import { Field } from '../../parts/Field.js';
 import { useTexts } from '../../texts/textsContext.js';
@@ -54,7 +55,7 @@ export function SweepLine({
       {columns.map(({ quantity, unit }, index) => (
         <Field
           key={`${index} ${quantity} ${unit}`}
-          label={columns.length === 1 ? bench.value : `${quantity} (${unit})`}
+          label={columns.length === 1 ? bench.value : `${quantity} (${typedUnit(unit)})`}
         >
           <input
             data-value={index}

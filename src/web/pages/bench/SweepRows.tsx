@@ -1,5 +1,8 @@
+import { ucumUnit } from '../../locale/ucumUnit.js';
+import { withUnit } from '../../locale/writtenUnit.js';
 import { Button } from '../../parts/Button.js';
 import { figureCell, Table } from '../../parts/Table.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import type { MeasuredPlace } from './measuredPlaces.js';
 import { rowVerdict } from './rowVerdict.js';
@@ -42,7 +45,9 @@ export function SweepRows({
                 <th scope="row">{row.designator}</th>
                 <td className={figureCell}>
                   {columnsOf(draft)
-                    .flatMap(({ unit }, index) => (values[index] ? `${values[index]} ${unit}` : []))
+                    .flatMap(({ unit }, index) =>
+                      values[index] ? withUnit(values[index], ucumUnit(unit)) : [],
+                    )
                     .join(' · ')}
                 </td>
                 <td>
@@ -68,7 +73,7 @@ export function SweepRows({
                     </Button>
                   </div>
                   {row.said.map((message) => (
-                    <p key={message} className={styles['problem']}>
+                    <p key={message} className={styles['problem']} {...fromApi}>
                       {message}
                     </p>
                   ))}

@@ -7,7 +7,7 @@ import { ProblemsElsewhere } from '../../parts/ProblemsAt.js';
 import { useTexts } from '../../texts/textsContext.js';
 import type { BenchItem } from './BenchPage.js';
 import type { MeasuredPlace } from './measuredPlaces.js';
-import { columnsOf, placeNamed, type SweepDraft } from './sweepDraft.js';
+import { placeNamed, sentColumns, type SweepDraft } from './sweepDraft.js';
 import { templateChosen } from './templateChosen.js';
 import styles from './BenchEntry.module.css';
 
@@ -38,7 +38,7 @@ export function SweepTemplates({
         name,
         tier,
         instrument: instrument.trim() || null,
-        quantities: columnsOf(draft).map(({ quantity, unit }) => ({ quantity, unit })),
+        quantities: sentColumns(draft),
         designators: positionsOf(draft, places),
       },
     });

@@ -1,5 +1,7 @@
 import { newKey } from '../../api/newKey.js';
 import type { VerdictWord } from '../../gql/graphql.js';
+import { ucumUnit } from '../../locale/ucumUnit.js';
+import { typedUnit } from '../../locale/writtenUnit.js';
 import type { KnownQuantity, MeasuredPlace } from './measuredPlaces.js';
 import type { Measured } from './MeasuredFields.js';
 
@@ -40,7 +42,7 @@ export function newSweep(
   return {
     key: newKey(),
     quantity: likely?.quantity ?? '',
-    unit: likely?.unit ?? '',
+    unit: likely ? typedUnit(likely.unit) : '',
     tier: likely?.tier ?? 'TESTER',
     instrument: '',
     fitsExpected: true,
@@ -99,6 +101,10 @@ export function onToNext(draft: SweepDraft, places: readonly MeasuredPlace[]): S
 
 /** Every column, the first among them. */
 export const columnsOf = ({ quantity, unit, more }: SweepDraft) => [{ quantity, unit }, ...more];
+
+/** The columns as the API takes them. */
+export const sentColumns = (draft: SweepDraft) =>
+  columnsOf(draft).map(({ quantity, unit }) => ({ quantity, unit: ucumUnit(unit) }));
 
 /** What was typed for each column. */
 export const valuesOf = (

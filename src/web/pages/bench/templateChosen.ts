@@ -1,4 +1,5 @@
 import { newKey } from '../../api/newKey.js';
+import { typedUnit } from '../../locale/writtenUnit.js';
 import type { BenchItem } from './BenchPage.js';
 import { onToNext, type SweepDraft } from './sweepDraft.js';
 import type { MeasuredPlace } from './measuredPlaces.js';
@@ -20,7 +21,7 @@ export function templateChosen(
     key,
     templateId: id,
     quantity: first?.quantity ?? draft.quantity,
-    unit: first?.unit ?? draft.unit,
+    unit: first ? typedUnit(first.unit) : draft.unit,
     more: more.map(({ quantity, unit }) => ({ quantity, unit })),
     tier,
     instrument: instrument ?? '',

@@ -1,5 +1,6 @@
 import type { ReadingTier, TypedLimitFragment, VerdictWord } from '../../gql/graphql.js';
 import { typedNumber } from '../../locale/typedNumber.js';
+import { ucumUnit } from '../../locale/ucumUnit.js';
 
 interface Typed {
   quantity: string;
@@ -24,7 +25,7 @@ export function typedVerdict(
       sameName(quantity, typed.quantity) && (tier === null || tier === typed.tier),
   );
   if (applying.length === 0) return 'NO_LIMIT';
-  if (applying.some(({ unit }) => unit !== typed.unit.trim())) return null;
+  if (applying.some(({ unit }) => unit !== ucumUnit(typed.unit))) return null;
   const value = Number(number);
   if (applying.some(({ lower }) => lower !== null && value < Number(lower))) return 'BELOW_LIMIT';
   if (applying.some(({ upper }) => upper !== null && value > Number(upper))) return 'ABOVE_LIMIT';

@@ -3,7 +3,7 @@ import { useSend, type ShownProblem } from '../../api/useSend.js';
 import type { Draft } from '../../drafts/useDraft.js';
 import { RecordSweepDocument } from '../../gql/graphql.js';
 import { gravestVerdict } from './gravestVerdict.js';
-import { columnsOf, valuesOf, type SweepDraft } from './sweepDraft.js';
+import { sentColumns, valuesOf, type SweepDraft } from './sweepDraft.js';
 import { typedNumber } from '../../locale/typedNumber.js';
 
 export interface SweptCount {
@@ -29,7 +29,7 @@ export function useSweep(itemId: string, { draft, change }: Draft<SweepDraft>) {
         fitsExpected,
         instrument: draft.instrument.trim() || null,
         templateId: templateId || null,
-        quantities: columnsOf(draft).map(({ quantity, unit }) => ({ quantity, unit })),
+        quantities: sentColumns(draft),
         rows: rows.map((row) => ({
           designator: row.designator,
           values: valuesOf(row, draft).map((value) =>

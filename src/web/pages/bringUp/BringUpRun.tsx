@@ -6,6 +6,7 @@ import { Failed } from '../../parts/Failed.js';
 import { Loading } from '../../parts/Loading.js';
 import { Notice } from '../../parts/Notice.js';
 import { Sheet } from '../../parts/Sheet.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { GiveUp } from './GiveUp.js';
 import { outcomeWords } from './outcomeWords.js';
@@ -65,7 +66,9 @@ export function BringUpRun({
           {bringUp.since(formats.minute(run.startedAt))}
         </p>
         {run.note && <p>{run.note}</p>}
-        <p className={styles['defer']}>{run.procedure.advice}</p>
+        <p className={styles['defer']} {...fromApi}>
+          {run.procedure.advice}
+        </p>
       </header>
       <p role="status" className={styles['said']}>
         {said}

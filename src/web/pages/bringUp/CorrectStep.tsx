@@ -41,7 +41,12 @@ export function CorrectStep({
     const { reason, version, wasNeverDone } = draft;
     const lacking = wasNeverDone ? [] : unreadyAnswers(plan, draft, texts);
     if (reason.trim() === '') {
-      lacking.push({ code: 'INVALID', message: bringUp.reasonNeeded, path: ['reason'] });
+      lacking.push({
+        code: 'INVALID',
+        message: bringUp.reasonNeeded,
+        path: ['reason'],
+        isOfPage: true,
+      });
     }
     setUnready(lacking);
     forget();

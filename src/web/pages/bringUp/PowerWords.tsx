@@ -1,4 +1,5 @@
 import type { ShownBringUpFragment } from '../../gql/graphql.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { ToClearing } from './ToClearing.js';
 import styles from './BringUpPage.module.css';
@@ -19,7 +20,9 @@ export function PowerWords({
       {reasons.length > 0 && (
         <ul>
           {reasons.map((reason) => (
-            <li key={reason}>{reason}</li>
+            <li key={reason} {...fromApi}>
+              {reason}
+            </li>
           ))}
         </ul>
       )}

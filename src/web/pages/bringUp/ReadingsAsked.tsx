@@ -4,6 +4,7 @@ import { writtenUnit } from '../../locale/writtenUnit.js';
 import { Button } from '../../parts/Button.js';
 import { Field } from '../../parts/Field.js';
 import { ProblemsAt } from '../../parts/ProblemsAt.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { limitWords } from './limitWords.js';
 import {
@@ -46,7 +47,7 @@ export function ReadingsAsked({
               {quantity} <span>({limitWords(asked, texts, formats)})</span>
             </legend>
             <p className={styles['soft']}>
-              {set.source}: {source}
+              {set.source}: <span {...fromApi}>{source}</span>
             </p>
             {answers.readings.map((reading, index) =>
               reading.quantity === quantity ? (

@@ -4,6 +4,7 @@ import { ResumeBringUpDocument, type ShownBringUpFragment } from '../../gql/grap
 import { useFormats } from '../../locale/useFormats.js';
 import { Button } from '../../parts/Button.js';
 import { ProblemsElsewhere } from '../../parts/ProblemsAt.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { OneFinding } from '../set/findings/OneFinding.js';
 import { ToClearing } from './ToClearing.js';
@@ -58,7 +59,7 @@ export function RunEnded({
       <h2 ref={heading} tabIndex={-1}>
         {bringUp.status[status]}
       </h2>
-      {run.reason && <p>{run.reason}</p>}
+      {run.reason && <p {...(run.status === 'STOPPED' ? fromApi : {})}>{run.reason}</p>}
       {findings.length > 0 && (
         <ul className={styles['findings']}>
           {findings.map((finding) => (

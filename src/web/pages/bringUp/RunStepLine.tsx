@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { ShownBringUpFragment } from '../../gql/graphql.js';
 import { useFormats } from '../../locale/useFormats.js';
 import { Button } from '../../parts/Button.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { classNames } from '../../parts/classNames.js';
 import { CorrectStep } from './CorrectStep.js';
@@ -35,7 +36,7 @@ export function RunStepLine({
   return (
     <li className={classNames(styles['step'], styles[outcome])}>
       <h3>
-        {place}. {plan.title}
+        {place}. <span {...fromApi}>{plan.title}</span>
       </h3>
       <p>
         <strong>{bringUp.outcome[outcome]}</strong>

@@ -9,6 +9,7 @@ import { Field } from '../../parts/Field.js';
 import { Notice } from '../../parts/Notice.js';
 import { ProblemsAt, ProblemsElsewhere } from '../../parts/ProblemsAt.js';
 import { Sheet } from '../../parts/Sheet.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { SetHazards } from '../set/SetHazards.js';
 import type { BroughtUpSet } from './BringUpPage.js';
@@ -83,7 +84,9 @@ export function StartBringUp({
           {chosen && (
             <>
               <p>{chosen.appliesTo}</p>
-              <p className={styles['defer']}>{chosen.advice}</p>
+              <p className={styles['defer']} {...fromApi}>
+                {chosen.advice}
+              </p>
               <p>
                 {bringUp.stepsOf(chosen.steps.length)}:{' '}
                 {chosen.steps.map(({ title }) => title).join(', ')}.

@@ -2,6 +2,7 @@ import type { ShownProblem } from '../../api/useSend.js';
 import { Choice } from '../../parts/Choice.js';
 import { Field } from '../../parts/Field.js';
 import { ProblemsAt } from '../../parts/ProblemsAt.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { ReadingsAsked } from './ReadingsAsked.js';
 import type { StepAnswers, StepPlan } from './stepDraft.js';
@@ -36,7 +37,7 @@ export function StepFields({
         return (
           <div key={statement} className={styles['statement']}>
             <Choice
-              legend={statement}
+              legend={<span {...fromApi}>{statement}</span>}
               name={`${name}-${index}`}
               value={held === null ? null : held ? 'yes' : 'no'}
               options={options}

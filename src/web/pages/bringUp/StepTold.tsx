@@ -1,3 +1,4 @@
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import type { StepPlan } from './stepDraft.js';
 import styles from './BringUpPage.module.css';
@@ -15,18 +16,22 @@ export function StepTold({ plan }: { plan: StepPlan }) {
         <div className={styles['stop']} role="note" aria-label={bringUp.cautions}>
           <ul>
             {plan.cautions.map((caution) => (
-              <li key={caution}>{caution}</li>
+              <li key={caution} {...fromApi}>
+                {caution}
+              </li>
             ))}
           </ul>
         </div>
       )}
       <ol className={styles['instructions']}>
         {plan.instructions.map((instruction) => (
-          <li key={instruction}>{instruction}</li>
+          <li key={instruction} {...fromApi}>
+            {instruction}
+          </li>
         ))}
       </ol>
       <p className={styles['soft']}>
-        {set.source}: {plan.source}
+        {set.source}: <span {...fromApi}>{plan.source}</span>
       </p>
     </>
   );

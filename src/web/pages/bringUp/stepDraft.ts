@@ -68,6 +68,7 @@ export function unreadyAnswers(
 ): ShownProblem[] {
   const problem = (message: string, ...path: string[]): ShownProblem => ({
     code: 'INVALID',
+    isOfPage: true,
     message,
     path,
   });

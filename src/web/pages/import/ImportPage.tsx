@@ -7,6 +7,7 @@ import { Failed } from '../../parts/Failed.js';
 import { FileDrop } from '../../parts/FileDrop.js';
 import { useTitle } from '../../parts/useTitle.js';
 import { useFormats } from '../../locale/useFormats.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { decodeText } from './decodeText.js';
 import { ImportColumns } from './ImportColumns.js';
@@ -89,7 +90,7 @@ export function ImportPage() {
       )}
       {canBeRead &&
         problems.map(({ message }) => (
-          <p key={message} role="alert" className={styles['problem']}>
+          <p key={message} role="alert" {...fromApi} className={styles['problem']}>
             {message}
           </p>
         ))}

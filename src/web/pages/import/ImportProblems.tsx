@@ -1,6 +1,7 @@
 import { useEffect, useMemo } from 'react';
 import { buttonClass } from '../../parts/Button.js';
 import { figureCell, Table } from '../../parts/Table.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { problemsAsCsv, type PlacedProblem } from './problemsAsCsv.js';
 
@@ -55,7 +56,7 @@ export function ImportProblems({
           <tr key={index}>
             <td className={figureCell}>{line ?? '–'}</td>
             <td>{column ?? '–'}</td>
-            <td>{message}</td>
+            <td {...fromApi}>{message}</td>
           </tr>
         ))}
       </Table>

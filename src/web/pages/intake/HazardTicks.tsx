@@ -1,5 +1,6 @@
 import type { HazardKind, IntakeSetQuery } from '../../gql/graphql.js';
 import { Field } from '../../parts/Field.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import styles from './HazardTicks.module.css';
 
@@ -41,7 +42,7 @@ export function HazardTicks({
               </label>
               <p className={styles['recognised']}>
                 <span className="only-heard">{intake.recognised}: </span>
-                {recognisedBy}
+                <span {...fromApi}>{recognisedBy}</span>
               </p>
               {note !== undefined && (
                 <Field label={intake.hazardNote}>
@@ -57,11 +58,13 @@ export function HazardTicks({
                 <summary>{set.protection}</summary>
                 <ul className={styles['cautions']}>
                   {[...cautions, ...protection, advice].map((said) => (
-                    <li key={said}>{said}</li>
+                    <li key={said} {...fromApi}>
+                      {said}
+                    </li>
                   ))}
                 </ul>
                 <p className={styles['recognised']}>
-                  {set.source}: {source}
+                  {set.source}: <span {...fromApi}>{source}</span>
                 </p>
               </details>
             </li>

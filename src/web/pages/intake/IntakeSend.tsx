@@ -11,12 +11,15 @@ import styles from './IntakeWalk.module.css';
 export function IntakeSend({
   draft,
   change,
+  othersCount,
   problems,
   isSending,
   send,
 }: {
   draft: IntakeDraft;
   change: (changes: Partial<IntakeDraft>) => void;
+  /** Inspections that somebody else recorded since this one was begun; they stand above. */
+  othersCount: number;
   problems: readonly ShownProblem[];
   isSending: boolean;
   send: () => void;
@@ -46,6 +49,7 @@ export function IntakeSend({
       </Field>
       {/* All of them again: here one looks for what stands in the way. */}
       <ProblemsAt problems={problems} path={[]} />
+      {othersCount > 0 && <p>{intake.othersBeforeSending(othersCount)}</p>}
       <div className={styles['next']}>
         <Button weight="main" disabled={isSending} onClick={send}>
           {intake.record}

@@ -10,7 +10,9 @@ import { HazardTicks } from './HazardTicks.js';
 import { IntakeDone } from './IntakeDone.js';
 import { IntakeSend } from './IntakeSend.js';
 import type { IntakeItem } from './IntakeWalkPage.js';
+import { OthersInspections } from './OthersInspections.js';
 import { checksOf, useIntake } from './useIntake.js';
+import { useOthersInspections } from './useOthersInspections.js';
 import { ZoneLeaf } from './ZoneLeaf.js';
 import styles from './IntakeWalk.module.css';
 
@@ -26,6 +28,7 @@ export function IntakeWalk({
   const kept = useDraft<IntakeDraft>(intakePlace(item.inventoryNumber), emptyIntake);
   const { draft, change, clear, isKept } = kept;
   const { send, problems, isSending } = useIntake(item, kept);
+  const { others, note } = useOthersInspections(item.inspections.nodes, kept);
   const [leaf, setLeaf] = useState<Key>('WHOLE');
   const [isDone, setIsDone] = useState(false);
   const order = checksOf(draft).map(({ positionId }) => positionId);
@@ -54,6 +57,7 @@ export function IntakeWalk({
       </h1>
       <p className={styles['intro']}>{intake.intro}</p>
       {!isKept && <p role="alert">{frame.draftNotKept}</p>}
+      <OthersInspections others={others} note={note} />
       <Tabs
         className={styles['walk'] ?? ''}
         selectedKey={leaf}
@@ -103,6 +107,7 @@ export function IntakeWalk({
                 <IntakeSend
                   draft={draft}
                   change={change}
+                  othersCount={others.length}
                   problems={problems}
                   isSending={isSending}
                   send={() => void sendAll()}

@@ -16,6 +16,8 @@ export interface IntakeDraft {
   note: string;
   /** Set when it is first sent: an inspection of this minute that is there already is this one. */
   inspectedAt: string | null;
+  /** Ids of the inspections there were when the first thing was typed; null before. */
+  known: readonly string[] | null;
   raised: readonly HazardKind[];
   attached: readonly string[];
 }
@@ -26,6 +28,7 @@ export const emptyIntake: IntakeDraft = {
   hazards: {},
   note: '',
   inspectedAt: null,
+  known: null,
   raised: [],
   attached: [],
 };

@@ -34,7 +34,14 @@ export function useTakeIn() {
       const typed = draft.model.trim();
       const modelId = await modelIdOf(typed, draft.kind);
       if (modelId === undefined) {
-        setOfModel([{ code: 'INVALID', message: intake.modelUnknown(typed), path: ['modelId'] }]);
+        setOfModel([
+          {
+            code: 'INVALID',
+            message: intake.modelUnknown(typed),
+            path: ['modelId'],
+            isOfPage: true,
+          },
+        ]);
         return null;
       }
       setOfModel([]);

@@ -2,6 +2,7 @@ import { Link } from '@tanstack/react-router';
 import type { PlannedTaskFragment } from '../../gql/graphql.js';
 import { useFormats } from '../../locale/useFormats.js';
 import { classNames } from '../../parts/classNames.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { ChangeTask } from './ChangeTask.js';
 import { Fold } from './Fold.js';
@@ -107,7 +108,9 @@ function Cautions({ task }: { task: PlannedTaskFragment }) {
       </summary>
       <ul>
         {task.cautions.map((caution) => (
-          <li key={caution}>{caution}</li>
+          <li key={caution} {...fromApi}>
+            {caution}
+          </li>
         ))}
       </ul>
     </details>

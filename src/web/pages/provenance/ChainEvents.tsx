@@ -1,4 +1,5 @@
 import { Table } from '../../parts/Table.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import type { ShownProvenance } from './ProvenancePage.js';
 
@@ -33,7 +34,7 @@ export function ChainEvents({ shown }: { shown: ShownProvenance }) {
           </th>
           <td>
             {words.confidence[event.confidence.level]}
-            <p>{event.confidence.rule}</p>
+            <p {...fromApi}>{event.confidence.rule}</p>
           </td>
         </tr>
       ))}

@@ -8,6 +8,7 @@ import { Loading } from '../../parts/Loading.js';
 import { Notice } from '../../parts/Notice.js';
 import { Sheet } from '../../parts/Sheet.js';
 import { useTitle } from '../../parts/useTitle.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { ChainAxis } from './ChainAxis.js';
 import { ChainEvents } from './ChainEvents.js';
@@ -49,10 +50,14 @@ export function ProvenancePage() {
           <h2>{provenance.contradictions}</h2>
           <ul>
             {contradictions.map(({ message }) => (
-              <li key={message}>{message}</li>
+              <li key={message} {...fromApi}>
+                {message}
+              </li>
             ))}
             {dates.conflict.map(({ statement }) => (
-              <li key={statement}>{statement}</li>
+              <li key={statement} {...fromApi}>
+                {statement}
+              </li>
             ))}
           </ul>
         </section>

@@ -4,6 +4,7 @@ import { Failed } from '../../parts/Failed.js';
 import { useFormats } from '../../locale/useFormats.js';
 import { BasisButton } from '../../parts/BasisButton.js';
 import { figureCell, Table } from '../../parts/Table.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 
 /** Each thing that could be done from here, with its arithmetic; the person decides. */
@@ -20,9 +21,11 @@ export function GoingOn({ id, title }: { id: string; title: string }) {
         {set.goingOn(title)}
         <BasisButton of={set.goingOn(title)} basis={goingOn.basis} />
       </h3>
-      <p>{goingOn.explanation}</p>
+      <p {...fromApi}>{goingOn.explanation}</p>
       {goingOn.problems.map(({ message }) => (
-        <p key={message}>{message}</p>
+        <p key={message} {...fromApi}>
+          {message}
+        </p>
       ))}
       {goingOn.choices.length > 0 && (
         <Table

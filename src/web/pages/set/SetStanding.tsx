@@ -4,7 +4,9 @@ import { BasisButton } from '../../parts/BasisButton.js';
 import { Figure } from '../../parts/Figure.js';
 import { Meter } from '../../parts/Meter.js';
 import { Sheet } from '../../parts/Sheet.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
+import { Remark } from './Remark.js';
 import type { ShownSet } from './SetPage.js';
 import styles from './SetStanding.module.css';
 
@@ -26,9 +28,9 @@ export function SetStanding({ item }: { item: ShownSet }) {
           <ul className={styles['list']}>
             {readiness.blockers.map(({ code, message, wouldBeMetBy }) => (
               <li key={code + message}>
-                {message}
+                <Remark code={code} message={message} />
                 <span className={styles['soft']}>
-                  {set.wouldBeMetBy}: {wouldBeMetBy}
+                  {set.wouldBeMetBy}: <span {...fromApi}>{wouldBeMetBy}</span>
                 </span>
               </li>
             ))}
@@ -40,7 +42,9 @@ export function SetStanding({ item }: { item: ShownSet }) {
           <h3>{set.minded}</h3>
           <ul className={styles['list']}>
             {readiness.cautions.map(({ code, message }) => (
-              <li key={code + message}>{message}</li>
+              <li key={code + message}>
+                <Remark code={code} message={message} />
+              </li>
             ))}
           </ul>
         </div>

@@ -2,9 +2,11 @@ import { useLiveQuery } from '../../api/useLiveQuery.js';
 import { SetTrendsDocument, type SetTrendsQuery } from '../../gql/graphql.js';
 import { Failed } from '../../parts/Failed.js';
 import { useFormats } from '../../locale/useFormats.js';
+import { withUnit, writtenUnit } from '../../locale/writtenUnit.js';
 import { BasisButton } from '../../parts/BasisButton.js';
 import { LineChart } from '../../parts/LineChart.js';
 import { Sheet } from '../../parts/Sheet.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 
 type Trend = NonNullable<SetTrendsQuery['item']>['trends'][number];
@@ -49,18 +51,19 @@ function OneTrend({ trend }: { trend: Trend }) {
           formats.number(trend.slopePerYear),
           trend.slopeLowPerYear === null ? '–' : formats.number(trend.slopeLowPerYear),
           trend.slopeHighPerYear === null ? '–' : formats.number(trend.slopeHighPerYear),
-          unit,
+          writtenUnit(unit),
         );
   return (
     <section>
       <h3>
-        {quantity}, {unit}
+        {quantity}
+        {unit !== '1' && `, ${writtenUnit(unit)}`}
         <BasisButton of={quantity} basis={trend.basis} />
       </h3>
       {points.length > 1 && (
         <LineChart
           name={quantity}
-          heard={`${quantity}: ${words.trend[outcome]}. ${last ? `${last.value} ${last.unit}` : ''}`}
+          heard={`${quantity}: ${words.trend[outcome]}. ${last ? withUnit(last.value, last.unit) : ''}`}
           lines={[{ name: quantity, look: 'main', points, hasDots: true }]}
           levels={levels}
           writeTime={(at) => formats.day(new Date(at).toISOString())}
@@ -70,7 +73,7 @@ function OneTrend({ trend }: { trend: Trend }) {
       {last && (
         <p>
           {set.lastRead(
-            `${formats.number(Number(last.value))} ${last.unit}`,
+            withUnit(formats.number(Number(last.value)), last.unit),
             formats.day(last.takenAt),
             words.verdict[last.verdict.word],
           )}
@@ -84,7 +87,7 @@ function OneTrend({ trend }: { trend: Trend }) {
             limitReached.latest ? formats.day(limitReached.latest) : '…',
           )}`}
       </p>
-      {trend.whyEarlierLeftOut && <p>{trend.whyEarlierLeftOut}</p>}
+      {trend.whyEarlierLeftOut && <p {...fromApi}>{trend.whyEarlierLeftOut}</p>}
     </section>
   );
 }

@@ -5,6 +5,7 @@ import { useFormats } from '../../locale/useFormats.js';
 import { BasisButton } from '../../parts/BasisButton.js';
 import { Sheet } from '../../parts/Sheet.js';
 import { figureCell, Table } from '../../parts/Table.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { GoingOn } from './GoingOn.js';
 import { isOpen } from './isOpen.js';
@@ -64,7 +65,9 @@ export function SetWorth({ number, projects }: { number: string; projects: Shown
         <p>{set.worthUnknown}</p>
       )}
       {worth.problems.map(({ message }) => (
-        <p key={message}>{message}</p>
+        <p key={message} {...fromApi}>
+          {message}
+        </p>
       ))}
       {projects.map(
         ({ id, title, status }) =>

@@ -1,5 +1,6 @@
 import type { SetStoryQuery } from '../../gql/graphql.js';
 import type { Formats } from '../../locale/formats.js';
+import { withUnit } from '../../locale/writtenUnit.js';
 import type { Texts } from '../../texts/texts.js';
 
 export interface StoryLine {
@@ -51,7 +52,7 @@ export function storyLines(
     add(id, seenAt, formats.day(seenAt), `${capital(words.zone[zone])}: ${note}`, standing);
   }
   for (const { id, takenAt, quantity, value, unit, tier, verdict } of item.readings.nodes) {
-    const said = `${capital(quantity)}: ${value} ${unit}`;
+    const said = `${capital(quantity)}: ${withUnit(value, unit)}`;
     add(
       id,
       takenAt,

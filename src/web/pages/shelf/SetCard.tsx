@@ -3,6 +3,7 @@ import { useFormats } from '../../locale/useFormats.js';
 import { Lamp } from '../../parts/Lamp.js';
 import { Meter } from '../../parts/Meter.js';
 import { SetPicture } from '../../parts/SetPicture.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import type { ShelfRow } from './ShelfPage.js';
 import styles from './SetCard.module.css';
@@ -22,7 +23,11 @@ export function SetCard({ rig }: { rig: ShelfRow }) {
         </Link>
       </h2>
       <Lamp level={rig.readiness.level} />
-      {first && <p className={styles['why']}>{first}</p>}
+      {first && (
+        <p className={styles['why']} {...fromApi}>
+          {first}
+        </p>
+      )}
       <Meter
         share={share}
         words={share === null ? shelf.noTasks : shelf.done(formats.share(share))}

@@ -1,5 +1,6 @@
 import type { OnBandQuery } from '../../gql/graphql.js';
 import { useFormats } from '../../locale/useFormats.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { spaced } from './bandsOf.js';
 
@@ -19,7 +20,7 @@ export function Allocation({
   return (
     <p>
       {tonight.allocated(edges, words.region[region], words.allocation[status])}
-      {note && ` ${note}.`}
+      {note && <span {...fromApi}> {note}.</span>}
     </p>
   );
 }

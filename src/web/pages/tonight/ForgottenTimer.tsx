@@ -5,6 +5,7 @@ import { StopTimerDocument, type TimerFragment } from '../../gql/graphql.js';
 import { useFormats } from '../../locale/useFormats.js';
 import { Button } from '../../parts/Button.js';
 import { Field } from '../../parts/Field.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import styles from './Timers.module.css';
 
@@ -47,7 +48,7 @@ export function ForgottenTimer({ timer }: { timer: TimerFragment }) {
         {tonight.sayWhen}
       </Button>
       {data?.stopTimer.problems.map(({ message }) => (
-        <p key={message} role="alert" className={styles['problem']}>
+        <p key={message} role="alert" {...fromApi} className={styles['problem']}>
           {message}
         </p>
       ))}

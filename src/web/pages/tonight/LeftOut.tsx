@@ -2,6 +2,7 @@ import { Link } from '@tanstack/react-router';
 import type { ReadinessLevel, TonightRigFragment } from '../../gql/graphql.js';
 import { Lamp } from '../../parts/Lamp.js';
 import { Sheet } from '../../parts/Sheet.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import styles from './LeftOut.module.css';
 
@@ -36,13 +37,15 @@ export function LeftOut({
                 </Link>
                 <Lamp level={level} />
               </div>
-              <p>{reasons[0]}</p>
+              <p {...fromApi}>{reasons[0]}</p>
               {reasons.length > 1 && (
                 <details>
                   <summary>{tonight.moreReasons(reasons.length - 1)}</summary>
                   <ul>
                     {reasons.slice(1).map((reason) => (
-                      <li key={reason}>{reason}</li>
+                      <li key={reason} {...fromApi}>
+                        {reason}
+                      </li>
                     ))}
                   </ul>
                 </details>

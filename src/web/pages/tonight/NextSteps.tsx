@@ -1,10 +1,12 @@
 import { Link } from '@tanstack/react-router';
 import { useLiveQuery } from '../../api/useLiveQuery.js';
 import { NextStepsDocument } from '../../gql/graphql.js';
+import { useFormats } from '../../locale/useFormats.js';
 import { BasisButton } from '../../parts/BasisButton.js';
 import { Failed } from '../../parts/Failed.js';
 import { Loading } from '../../parts/Loading.js';
 import { Sheet } from '../../parts/Sheet.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import styles from './NextSteps.module.css';
 
@@ -12,7 +14,8 @@ const shown = 5;
 
 /** What would bring the most sets on the air for an hour of work, and why. */
 export function NextSteps() {
-  const { tonight } = useTexts();
+  const { tonight, words } = useTexts();
+  const formats = useFormats();
   const [{ data, error }, fetchAgain] = useLiveQuery({
     query: NextStepsDocument,
     variables: { first: shown },
@@ -36,10 +39,19 @@ export function NextSteps() {
               <div>
                 <p>
                   <Link to="/sets/$number" params={{ number: step.item.inventoryNumber }}>
-                    {step.action}
+                    <span {...fromApi}>{step.action}</span>
                   </Link>
                 </p>
-                <p className={styles['why']}>{step.reason}</p>
+                <p>
+                  {tonight.stepGains(
+                    words.stepKind[step.kind],
+                    step.gainAtOnce,
+                    formats.hours(step.roughly.hours),
+                  )}
+                </p>
+                <p className={styles['why']} {...fromApi}>
+                  {step.reason}
+                </p>
               </div>
             </li>
           ))}

@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import type { AccessoryRole, TonightRigFragment } from '../../gql/graphql.js';
 import { SetPicture } from '../../parts/SetPicture.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import styles from './OnTheAir.module.css';
 
@@ -45,7 +46,9 @@ export function OnTheAir({ sets }: { sets: readonly ServedSet[] }) {
                 <summary>{tonight.mind(cautions.length)}</summary>
                 <ul>
                   {cautions.map((caution) => (
-                    <li key={caution}>{caution}</li>
+                    <li key={caution} {...fromApi}>
+                      {caution}
+                    </li>
                   ))}
                 </ul>
               </details>

@@ -8,6 +8,7 @@ import {
   type TimerFragment,
 } from '../../gql/graphql.js';
 import { Button } from '../../parts/Button.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { netSeconds, shownClock } from './timerClock.js';
 import styles from './Timers.module.css';
@@ -53,7 +54,7 @@ export function RunningTimer({ timer }: { timer: TimerFragment }) {
         {tonight.stop}
       </Button>
       {problems.map(({ message }) => (
-        <p key={message} role="alert" className={styles['problem']}>
+        <p key={message} role="alert" {...fromApi} className={styles['problem']}>
           {message}
         </p>
       ))}

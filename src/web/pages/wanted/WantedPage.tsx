@@ -3,6 +3,7 @@ import { Button } from '../../parts/Button.js';
 import { Loading } from '../../parts/Loading.js';
 import { Notice } from '../../parts/Notice.js';
 import { useTitle } from '../../parts/useTitle.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { useFinds } from './useFinds.js';
 import { useWanted } from './useWanted.js';
@@ -41,7 +42,7 @@ export function WantedPage() {
               <li key={input.key}>
                 {what}, {formats.money(input.price)}
                 {problems.map((problem) => (
-                  <p key={problem} role="alert" className={styles['problem']}>
+                  <p key={problem} role="alert" {...fromApi} className={styles['problem']}>
                     {problem}
                   </p>
                 ))}

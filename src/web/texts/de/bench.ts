@@ -50,7 +50,7 @@ export const bench = {
   quantity: 'Größe',
   value: 'Wert',
   unit: 'Einheit',
-  unitHint: 'V, mA, uS, kOhm, wie UCUM sie schreibt',
+  unitHint: 'V, mA, µS, kΩ, wie UCUM sie schreibt',
   tier: 'Gemessen',
   instrument: 'Messgerät',
   sweepHelp:

@@ -58,6 +58,16 @@ export const intake = {
   nothing: 'Noch ist nichts eingetragen: kein Befund, kein Platz, keine Gefahr.',
   summary: (findings: number, checks: number, hazards: number) =>
     `${findings} ${findings === 1 ? 'Befund' : 'Befunde'}, ${checks} ${checks === 1 ? 'Platz' : 'Plätze'} abgehakt, ${hazards} ${hazards === 1 ? 'Gefahr' : 'Gefahren'}.`,
+  othersTitle: 'Es wurde inzwischen durchgesehen',
+  somebody: 'Jemand',
+  otherLooked: (who: string, when: string) => `${who}, ${when}`,
+  othersHelp:
+    'Was eingetippt ist, bleibt erhalten. Vergleichen, weglassen, was schon vermerkt ist, dann senden: Diese Durchsicht wird neben der anderen festgehalten.',
+  othersNoted: 'Zur Kenntnis genommen',
+  othersBeforeSending: (count: number) =>
+    count === 1
+      ? 'Seit dem Beginn wurde eine andere Durchsicht festgehalten: Sie steht oben auf dieser Seite.'
+      : `Seit dem Beginn wurden ${count} andere Durchsichten festgehalten: Sie stehen oben auf dieser Seite.`,
   record: 'Durchsicht festhalten',
   recordedTitle: 'Die Durchsicht ist festgehalten',
   recorded: 'Was hier stand, ist nun in den Aufzeichnungen; der Entwurf auf diesem Gerät ist leer.',

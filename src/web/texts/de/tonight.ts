@@ -41,6 +41,8 @@ export const tonight = {
     'Unten steht, warum jedes Gerät, das dort arbeitet, ausgelassen ist. Ein anderes Band, eine andere Betriebsart oder weniger Leistung mag gehen.',
   leftOutOf: (asked: string) => `Ausgelassen bei ${asked}`,
   next: 'Was für eine Stunde am meisten brächte',
+  stepGains: (kind: string, sets: number, hours: string) =>
+    sets > 0 ? `${kind}: ${sets} mehr zugleich, etwa ${hours}` : `${kind}: etwa ${hours}`,
   noNext: 'Nichts Vermerktes brächte ein Gerät dem Betrieb näher.',
   silent: 'Heute stumm',
   moreReasons: (count: number) => (count === 1 ? 'und eines mehr' : `und ${count} weitere`),

@@ -49,7 +49,7 @@ export const bench = {
   quantity: 'Quantity',
   value: 'Value',
   unit: 'Unit',
-  unitHint: 'V, mA, uS, kOhm, as UCUM writes them',
+  unitHint: 'V, mA, µS, kΩ, or as UCUM writes them',
   tier: 'Taken',
   instrument: 'Instrument',
   sweepHelp:

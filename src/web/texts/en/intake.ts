@@ -59,6 +59,16 @@ export const intake = {
   nothing: 'Nothing is written down yet: no finding, no position, no hazard.',
   summary: (findings: number, checks: number, hazards: number) =>
     `${findings} ${findings === 1 ? 'finding' : 'findings'}, ${checks} ${checks === 1 ? 'position' : 'positions'} ticked off, ${hazards} ${hazards === 1 ? 'hazard' : 'hazards'}.`,
+  othersTitle: 'It was looked over in the meantime',
+  somebody: 'Somebody',
+  otherLooked: (who: string, when: string) => `${who}, ${when}`,
+  othersHelp:
+    'What you have typed is kept. Compare, take out what is written down already, then send yours: it is recorded beside the other.',
+  othersNoted: 'Taken note of',
+  othersBeforeSending: (count: number) =>
+    count === 1
+      ? 'Since you began, another inspection was recorded: it stands at the top of this page.'
+      : `Since you began, ${count} other inspections were recorded: they stand at the top of this page.`,
   record: 'Record the inspection',
   recordedTitle: 'The inspection is recorded',
   recorded: 'What was typed here is in the records now; the draft on this device is empty.',

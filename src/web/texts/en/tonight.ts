@@ -41,6 +41,8 @@ export const tonight = {
     'Below stands why each set that works there is left out. Another band, mode or less power may do.',
   leftOutOf: (asked: string) => `Left out of ${asked}`,
   next: 'What would bring the most for an hour',
+  stepGains: (kind: string, sets: number, hours: string) =>
+    sets > 0 ? `${kind}: ${sets} more at once, some ${hours}` : `${kind}: some ${hours}`,
   noNext: 'Nothing that is written down would bring a set nearer to the air.',
   silent: 'Silent tonight',
   moreReasons: (count: number) => (count === 1 ? 'and one thing more' : `and ${count} things more`),

@@ -25,7 +25,7 @@ export function useCheckSender(itemId: string) {
       const checkedById = await partyNamed(by);
       const found: ShownProblem[] = [];
       const mend = (message: string, name: string) => {
-        found.push({ code: 'INVALID', message, path: [name] });
+        found.push({ code: 'INVALID', message, path: [name], isOfPage: true });
       };
       if (draft.procedure.trim() === '') mend(prove.procedureMissing, 'procedure');
       if (draft.outcome === '') mend(prove.outcomeMissing, 'isPassed');

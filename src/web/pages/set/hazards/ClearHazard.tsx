@@ -50,7 +50,7 @@ export function ClearHazard({
     const clearedById = await partyNamed(by);
     if (clearedById === undefined) {
       const message = by.trim() === '' ? prove.nobodyNamed : prove.nobodyCalled(by);
-      setNobody([{ code: 'INVALID', message, path: ['clearedById'] }]);
+      setNobody([{ code: 'INVALID', message, path: ['clearedById'], isOfPage: true }]);
       return false;
     }
     setNobody([]);

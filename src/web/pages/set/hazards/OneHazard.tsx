@@ -1,6 +1,7 @@
 import type { ShownHazardFragment } from '../../../gql/graphql.js';
 import { hasDraft } from '../../../drafts/keptDrafts.js';
 import { useFormats } from '../../../locale/useFormats.js';
+import { fromApi } from '../../../texts/fromApi.js';
 import { useTexts } from '../../../texts/textsContext.js';
 import { ClearHazard, clearPlace } from './ClearHazard.js';
 import { CorrectHazard } from './CorrectHazard.js';
@@ -33,25 +34,29 @@ export function OneHazard({
       {hazard.note && <p>{hazard.note}</p>}
       <ul>
         {hazard.cautions.map((caution) => (
-          <li key={caution}>{caution}</li>
+          <li key={caution} {...fromApi}>
+            {caution}
+          </li>
         ))}
       </ul>
       <p>
-        <strong>{set.protection}:</strong> {guide.protection.join(' ')}
+        <strong>{set.protection}:</strong> <span {...fromApi}>{guide.protection.join(' ')}</span>
       </p>
       {guide.belongsToDesign ? (
         <p>{prove.designStays}</p>
       ) : (
         <p>
           <strong>{set.clearedBy}:</strong>{' '}
-          {hazard.clearedByCheck
-            ? [hazard.clearedByCheck, hazard.clearedBy?.name].filter(Boolean).join(' – ')
-            : guide.clearedBy}
+          {hazard.clearedByCheck ? (
+            [hazard.clearedByCheck, hazard.clearedBy?.name].filter(Boolean).join(' – ')
+          ) : (
+            <span {...fromApi}>{guide.clearedBy}</span>
+          )}
         </p>
       )}
-      <p>{guide.advice}</p>
+      <p {...fromApi}>{guide.advice}</p>
       <p className={styles['source']}>
-        {set.source}: {hazard.source}
+        {set.source}: <span {...fromApi}>{hazard.source}</span>
       </p>
       <div className={styles['steps']}>
         {!guide.belongsToDesign && <ClearHazard hazard={hazard} onDone={onDone} />}

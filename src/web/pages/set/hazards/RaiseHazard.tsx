@@ -7,6 +7,7 @@ import { Button } from '../../../parts/Button.js';
 import { Field } from '../../../parts/Field.js';
 import { ProblemsAt, ProblemsElsewhere } from '../../../parts/ProblemsAt.js';
 import { WhenField } from '../../../parts/WhenField.js';
+import { fromApi } from '../../../texts/fromApi.js';
 import { useTexts } from '../../../texts/textsContext.js';
 import form from '../../../parts/Form.module.css';
 
@@ -65,16 +66,18 @@ export function RaiseHazard({
       {guide && (
         <div className={form['caution']}>
           <p>
-            {intake.recognised}: {guide.recognisedBy}
+            {intake.recognised}: <span {...fromApi}>{guide.recognisedBy}</span>
           </p>
           <ul>
             {[...guide.cautions, ...guide.protection, guide.advice].map((said) => (
-              <li key={said}>{said}</li>
+              <li key={said} {...fromApi}>
+                {said}
+              </li>
             ))}
           </ul>
           {guide.belongsToDesign && <p>{prove.designStays}</p>}
           <p>
-            {set.source}: {guide.source}
+            {set.source}: <span {...fromApi}>{guide.source}</span>
           </p>
         </div>
       )}
