@@ -21,5 +21,6 @@ export const pages = [
   { name: 'bench-choices', address: '/bench', isThereWhen: 'h3' },
   { name: 'bench', address: '/bench/R-004', isThereWhen: '[role=tab]' },
   { name: 'intake', address: '/intake', isThereWhen: 'form' },
+  { name: 'buy', address: '/buy', isThereWhen: 'fieldset' },
   { name: 'intake-walk', address: '/intake/R-004', isThereWhen: '[role=tab]' },
 ];

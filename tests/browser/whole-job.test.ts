@@ -8,7 +8,6 @@ const number = 'R-950';
 let demo: ServedDemo;
 let browser: Browser;
 let open: OpenPage;
-let rigId: string;
 let tubeId: string;
 let taskId: string;
 
@@ -43,24 +42,32 @@ describe('the whole job', () => {
     tubeId = (
       await done('createPartType', 'partType', { kind: 'TUBE', designation: '12AV6', ratings: [] })
     ).id;
-    const model = await done('createModel', 'model', {
+    await done('createModel', 'model', {
       itemKind: 'RIG',
       maker: 'Ombershaw',
       designation: 'Wicket 3',
       fitOut: [{ designator: 'V1', zone: 'TUBES', partTypeId: tubeId }],
       capabilities: [{ band: '40m', mode: 'CW' }],
     });
-    await done('recordAcquisition', 'acquisition', {
-      acquiredOn: '2026-05-02',
-      venue: 'Spring fair',
-      otherParty: { name: 'Isolde Ashgrove' },
-      price: { amount: '45.00', currency: 'GBP' },
-      lines: [
-        { newItem: { kind: 'RIG', inventoryNumber: number, name: 'Wicket', modelId: model.id } },
-      ],
-      claims: [{ statement: 'Played when it was put away' }],
-    });
-    rigId = (await item('')).id;
+    const { page } = open;
+    await page.goto('/intake');
+    await page.getByRole('link', { name: 'Bought a lot' }).click();
+    await page.getByLabel('The day').fill('2026-05-02');
+    await page.getByLabel('Fair, auction or house').fill('Spring fair');
+    await page.getByLabel('From whom').fill('Isolde Ashgrove');
+    await page.getByLabel('Price of the whole lot').fill('45');
+    await page.getByLabel('Currency').fill('GBP');
+    await page.getByLabel('Number, if not the next free one').fill(number);
+    await page.getByLabel('What you call it').fill('Wicket');
+    await page.getByLabel('Model').fill('Ombershaw Wicket 3');
+    await page.getByRole('button', { name: 'Add a statement' }).click();
+    await page.getByLabel('What was said').fill('Played when it was put away');
+    await page.getByLabel('Of what').selectOption({ label: `Thing 1 ${number} Wicket` });
+    await page.getByRole('button', { name: 'Write the lot down' }).click();
+    await page
+      .locator('#shares')
+      .getByRole('link', { name: `${number} Wicket` })
+      .waitFor();
     await open.page.goto(`/sets/${number}`);
     await shows('Came in from Isolde Ashgrove');
     await shows('£45.00');
@@ -113,11 +120,11 @@ describe('the whole job', () => {
     await page.goto(`/bench/${number}?task=${taskId}`);
     await page.getByRole('button', { name: 'Start the timer on “New tube in V1”' }).click();
     await page.getByRole('alert').filter({ hasText: 'Before you put a hand in' }).waitFor();
-    await done('fitComponent', 'fitting', {
-      itemId: rigId,
-      designator: 'V1',
-      component: { partTypeId: tubeId },
-    });
+    await page.getByRole('tab', { name: 'Part' }).click();
+    await page.getByLabel('Position').fill('V1');
+    await page.getByRole('radio', { name: 'new to the records' }).check();
+    await page.getByRole('button', { name: 'It is fitted' }).click();
+    await shows('Written down: fitted in V1.');
     const own = page.getByRole('region', { name: 'Tamsin Oakhollow' });
     await own.getByRole('button', { name: 'Stop the timer' }).click();
     await page.getByRole('button', { name: 'Task done' }).click();

@@ -133,6 +133,18 @@ const intakeWalk = createRoute({
   ),
 });
 
+const buy = createRoute({
+  getParentRoute: () => root,
+  path: '/buy',
+  component: lazyRouteComponent(() => import('../pages/buy/BuyPage.js'), 'BuyPage'),
+});
+
+const lot = createRoute({
+  getParentRoute: () => root,
+  path: '/lots/$id',
+  component: lazyRouteComponent(() => import('../pages/buy/LotPage.js'), 'LotPage'),
+});
+
 /** Every address of the dashboard. */
 export const router = createRouter({
   routeTree: root.addChildren([
@@ -153,6 +165,8 @@ export const router = createRouter({
     bench,
     intake,
     intakeWalk,
+    buy,
+    lot,
   ]),
   defaultPreload: 'intent',
   scrollRestoration: true,

@@ -2,6 +2,7 @@ import { bench } from './de/bench.js';
 import { books } from './de/books.js';
 import { bringList } from './de/bringList.js';
 import { bringUp } from './de/bringUp.js';
+import { buy } from './de/buy.js';
 import { change } from './de/change.js';
 import { contactLog } from './de/contactLog.js';
 import { dossier } from './de/dossier.js';
@@ -25,6 +26,7 @@ export const de: Texts = {
   books,
   bringList,
   bringUp,
+  buy,
   change,
   contactLog,
   dossier,

@@ -2,6 +2,7 @@ import { bench } from './en/bench.js';
 import { books } from './en/books.js';
 import { bringList } from './en/bringList.js';
 import { bringUp } from './en/bringUp.js';
+import { buy } from './en/buy.js';
 import { change } from './en/change.js';
 import { contactLog } from './en/contactLog.js';
 import { dossier } from './en/dossier.js';
@@ -25,6 +26,7 @@ export const en = {
   books,
   bringList,
   bringUp,
+  buy,
   change,
   contactLog,
   dossier,

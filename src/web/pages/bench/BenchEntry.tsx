@@ -2,6 +2,7 @@ import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { Sheet } from '../../parts/Sheet.js';
 import { useTexts } from '../../texts/textsContext.js';
 import type { BenchItem, BenchTimerNow } from './BenchPage.js';
+import { BenchPart } from './BenchPart.js';
 import { FindingEntry } from './FindingEntry.js';
 import { NoteEntry } from './NoteEntry.js';
 import { PhotoEntry } from './PhotoEntry.js';
@@ -11,12 +12,13 @@ import styles from './BenchEntry.module.css';
 
 /** What is seen and measured is written down here, each kind on a leaf of its own. */
 export function BenchEntry({ item, running }: { item: BenchItem; running: BenchTimerNow | null }) {
-  const { bench } = useTexts();
+  const { bench, prove } = useTexts();
   const leaves = [
     { id: 'finding', content: <FindingEntry item={item} /> },
     { id: 'photo', content: <PhotoEntry item={item} /> },
     { id: 'reading', content: <ReadingEntry item={item} /> },
     { id: 'sweep', content: <SweepEntry item={item} /> },
+    { id: 'part', content: <BenchPart item={item} /> },
     {
       id: 'note',
       content: <NoteEntry key={running?.id ?? item.id} item={item} running={running} />,
@@ -28,7 +30,7 @@ export function BenchEntry({ item, running }: { item: BenchItem; running: BenchT
         <TabList aria-label={bench.entry} className={styles['list'] ?? ''}>
           {leaves.map(({ id }) => (
             <Tab key={id} id={id} className={styles['tab'] ?? ''}>
-              {bench.tabs[id]}
+              {id === 'part' ? prove.partTab : bench.tabs[id]}
             </Tab>
           ))}
         </TabList>

@@ -1,7 +1,7 @@
 import { Link, useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
 import { draftPlaces } from '../../drafts/keptDrafts.js';
-import { Button } from '../../parts/Button.js';
+import { Button, buttonClass } from '../../parts/Button.js';
 import { Field } from '../../parts/Field.js';
 import { Sheet } from '../../parts/Sheet.js';
 import { useTitle } from '../../parts/useTitle.js';
@@ -12,7 +12,7 @@ import styles from './IntakePage.module.css';
 
 /** A set comes in: a new one is written down, one that is known is looked over. */
 export function IntakePage() {
-  const { intake } = useTexts();
+  const { buy, intake } = useTexts();
   useTitle(intake.title);
   const navigate = useNavigate();
   const [number, setNumber] = useState('');
@@ -21,6 +21,11 @@ export function IntakePage() {
     <>
       <h1>{intake.title}</h1>
       <p className={styles['intro']}>{intake.intro}</p>
+      <p>
+        <Link className={buttonClass()} to="/buy">
+          {buy.toBuy}
+        </Link>
+      </p>
       <div className={styles['ways']}>
         <Sheet title={intake.fresh}>
           <NewItem />

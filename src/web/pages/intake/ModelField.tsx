@@ -1,3 +1,4 @@
+import { useId } from 'react';
 import { useQuery } from 'urql';
 import { IntakeModelsDocument, type ItemKind } from '../../gql/graphql.js';
 import { Field } from '../../parts/Field.js';
@@ -15,6 +16,7 @@ export function ModelField({
   onType: (typed: string) => void;
 }) {
   const { intake } = useTexts();
+  const models = useId();
   const [{ data }] = useQuery({
     query: IntakeModelsDocument,
     variables: { text: typed.trim() || null, itemKind: kind },
@@ -22,14 +24,14 @@ export function ModelField({
   return (
     <Field label={intake.model}>
       <input
-        list="models"
+        list={models}
         value={typed}
         placeholder={intake.modelHint}
         onChange={(event) => {
           onType(event.target.value);
         }}
       />
-      <datalist id="models">
+      <datalist id={models}>
         {data?.models.nodes.map((model) => (
           <option key={model.id} value={modelName(model)} />
         ))}

@@ -1,30 +1,17 @@
 import { useState } from 'react';
-import { useClient } from 'urql';
+import { useModelNamed } from '../../api/useModelNamed.js';
 import { useSend, type ShownProblem } from '../../api/useSend.js';
-import {
-  IntakeModelsDocument,
-  TakeInAccessoryDocument,
-  TakeInRigDocument,
-} from '../../gql/graphql.js';
+import { TakeInAccessoryDocument, TakeInRigDocument } from '../../gql/graphql.js';
 import { useTexts } from '../../texts/textsContext.js';
-import { modelName, type NewItemDraft } from './newItemDraft.js';
+import type { NewItemDraft } from './newItemDraft.js';
 
 /** Writes a new set or accessory down. */
 export function useTakeIn() {
   const { intake } = useTexts();
-  const client = useClient();
+  const modelNamed = useModelNamed();
   const rig = useSend(TakeInRigDocument, (data) => data.createRig);
   const accessory = useSend(TakeInAccessoryDocument, (data) => data.createAccessory);
   const [ofModel, setOfModel] = useState<readonly ShownProblem[]>([]);
-
-  /** @returns undefined when no model is called so */
-  const modelIdOf = async (typed: string, itemKind: NewItemDraft['kind']) => {
-    if (typed === '') return null;
-    const answer = await client.query(IntakeModelsDocument, { text: typed, itemKind }).toPromise();
-    return answer.data?.models.nodes.find(
-      (model) => modelName(model).toLowerCase() === typed.toLowerCase(),
-    )?.id;
-  };
 
   return {
     problems: [...ofModel, ...rig.problems, ...accessory.problems],
@@ -32,7 +19,7 @@ export function useTakeIn() {
     /** @returns its number; null when something is to be mended */
     takeIn: async (draft: NewItemDraft): Promise<string | null> => {
       const typed = draft.model.trim();
-      const modelId = await modelIdOf(typed, draft.kind);
+      const modelId = await modelNamed(typed, draft.kind);
       if (modelId === undefined) {
         setOfModel([
           {

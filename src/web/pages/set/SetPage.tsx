@@ -47,7 +47,7 @@ export function SetPage() {
         <SetTrends number={number} />
       </div>
       <div className={styles['row']}>
-        <SetPlan number={number} />
+        <SetPlan key={item.id} item={item} />
         <SetFindings number={number} />
         <SetMoney item={item} />
         <SetWorth number={number} projects={item.projects} />

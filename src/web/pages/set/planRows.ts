@@ -9,11 +9,16 @@ export interface PlanRow {
   expected: string | null;
   state: PositionState;
   component: PlacedComponentFragment | null;
+  /** What is written down as sitting there, whatever an inspection found since. */
+  sitting: PlacedComponentFragment | null;
 }
 
 /** The fit-out in its order, then what sits in places that the fit-out does not name. */
 export function planRows(item: SetPlanQuery['item']): PlanRow[] {
   if (!item) return [];
+  const sitting = new Map(
+    item.components.nodes.map(({ designator, component }) => [designator, component]),
+  );
   const planned = item.fitOut.map(({ position, state, component }) => ({
     key: position.id,
     designator: position.designator,
@@ -22,6 +27,7 @@ export function planRows(item: SetPlanQuery['item']): PlanRow[] {
     expected: position.partType?.designation ?? null,
     state,
     component,
+    sitting: sitting.get(position.designator) ?? null,
   }));
   const elsewhere = item.components.nodes
     .filter(({ position }) => position === null)
@@ -33,6 +39,7 @@ export function planRows(item: SetPlanQuery['item']): PlanRow[] {
       expected: null,
       state: 'PRESENT' as const,
       component,
+      sitting: component,
     }));
   return [...planned, ...elsewhere];
 }

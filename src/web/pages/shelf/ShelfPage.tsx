@@ -1,4 +1,4 @@
-import { useNavigate, useSearch } from '@tanstack/react-router';
+import { Link, useNavigate, useSearch } from '@tanstack/react-router';
 import { useMemo } from 'react';
 import { useConnection } from '../../api/useConnection.js';
 import { ShelfDocument, type ShelfQuery } from '../../gql/graphql.js';
@@ -21,7 +21,7 @@ const pageOf = (data: ShelfQuery) => data.rigs;
 
 /** The collection as a shelf of sets, or as a table. */
 export function ShelfPage() {
-  const { shelf } = useTexts();
+  const { buy, shelf } = useTexts();
   const formats = useFormats();
   useTitle(shelf.title);
   const asked = useSearch({ from: '/collection' });
@@ -40,6 +40,9 @@ export function ShelfPage() {
         <p aria-live="polite">
           {sets.isHere &&
             shelf.count(sets.rows.length, formats.number(sets.rows.length), !sets.hasMore)}
+        </p>
+        <p data-print="no">
+          <Link to="/buy">{buy.title}</Link>
         </p>
       </div>
       <ShelfAsked search={search} ask={ask} />

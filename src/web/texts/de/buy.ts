@@ -1,0 +1,58 @@
+/** Ein gekaufter Posten: mehrere Dinge zu einem Preis. */
+export const buy = {
+  title: 'Einen Posten gekauft',
+  toBuy: 'Einen Posten gekauft: mehrere Dinge zu einem Preis',
+  intro:
+    'Jetzt der Preis und was der Verkäufer sagte; was jedes Ding ist, soweit bekannt. Der Rest lässt sich später klären. Was Sie schreiben, bleibt auf diesem Gerät, bis es gesendet ist.',
+  terms: 'Der Kauf',
+  day: 'Der Tag',
+  dayMissing: 'Sagen Sie, an welchem Tag gekauft wurde.',
+  venue: 'Markt, Auktion oder Haus',
+  from: 'Von wem',
+  price: 'Preis des ganzen Postens',
+  spread: 'Wie der Preis auf die Dinge verteilt wird',
+  methods: {
+    EQUAL_SHARES: 'für jedes gleich',
+    STATED_VALUES: 'nach dem Wert eines jeden',
+    STATED_SHARES: 'nach Anteilen',
+  },
+  lines: 'Was darin war',
+  line: (index: number) => `Ding ${index}`,
+  addLine: 'Ein Ding dazu',
+  what: {
+    RIG: 'ein Gerät, das sendet oder empfängt',
+    ACCESSORY: 'Zubehör für eines',
+    KNOWN: 'eines, das schon vermerkt ist',
+    SUNDRIES: 'anderes, in Worten',
+  },
+  number: 'Nummer, wenn nicht die nächste freie',
+  noSuchNumber: (number: string) => `Kein Gerät oder Zubehör hat die Nummer „${number}“.`,
+  sundries: 'Was es ist',
+  value: (currency: string) => `Sein Wert, ${currency}`,
+  share: 'Sein Anteil, etwa 2 oder 0,5',
+  shareUnread: 'Den Anteil in Ziffern: 2 oder 0,5.',
+  costs: 'Was es daneben kostete',
+  noCosts: 'Fracht, Aufgeld, Benzin, Zoll: nichts ist vermerkt.',
+  cost: (index: number) => `Nebenkosten ${index}`,
+  costFor: 'Wofür',
+  amount: 'Betrag',
+  addCost: 'Nebenkosten dazu',
+  claims: 'Was der Verkäufer sagte',
+  claimsHelp:
+    'Aufbewahrt als Aussage, nicht als Tatsache: Belege können später dafür oder dagegen sprechen.',
+  claim: (index: number) => `Aussage ${index}`,
+  said: 'Was gesagt wurde',
+  saidOf: 'Wovon',
+  wholeLot: 'der ganze Posten',
+  addClaim: 'Eine Aussage dazu',
+  notYet: (count: number) =>
+    count === 1
+      ? 'Noch nicht festgehalten: eines ist zu ändern.'
+      : `Noch nicht festgehalten: ${count} Dinge sind zu ändern.`,
+  record: 'Den Posten festhalten',
+  lot: 'Ein Posten, der hereinkam',
+  fellTo: 'Was auf jedes Ding entfällt',
+  thing: 'Ding',
+  moreLines: (count: number) => `${count} weitere Dinge waren darin.`,
+  another: 'Ein weiterer Posten',
+};
