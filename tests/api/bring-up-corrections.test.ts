@@ -1,25 +1,22 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { benchStory, type BenchStory } from '../support/benchStory.js';
-import { bringUpFields, bringUpStory, passing } from '../support/bringUpStory.js';
+import { bringUpBench } from '../support/bringUpBench.js';
+import { bringUpFields, passing } from '../support/bringUpStory.js';
 import { carried } from '../support/carried.js';
 import { testApi, type TestApi } from '../support/testApi.js';
 
 describe.each(['sqlite', 'postgres'] as const)('a step put right on %s', (engine) => {
   let api: TestApi;
-  let bench: BenchStory;
-  let story: ReturnType<typeof bringUpStory>;
+  let bench: Awaited<ReturnType<typeof bringUpBench>>;
+  let story: typeof bench.story;
   let rig: string;
-  let rigs = 0;
   beforeAll(async () => {
     api = await testApi(engine);
-    bench = await benchStory(api);
-    story = bringUpStory(api);
+    bench = await bringUpBench(api);
+    ({ story } = bench);
   });
   afterAll(() => api?.close());
   beforeEach(async () => {
-    api.nowMs += 60_000;
-    const named = { inventoryNumber: `R-${100 + ++rigs}`, name: 'Larkmoor set' };
-    rig = (await carried(api, 'createRig', named, 'rig')).id;
+    rig = await bench.newRig();
   });
 
   const bond = (value: string) => ({
@@ -39,9 +36,7 @@ describe.each(['sqlite', 'postgres'] as const)('a step put right on %s', (engine
     const input = { bringUpId: id, version, stepKey, reason: 'misread the meter', ...step };
     return story.carryOut('correctBringUpStep', { ...input, ...given });
   };
-  const ofRig = async (fields: string) =>
-    (await api.ask(`query ($id: ID!) { node(id: $id) { ... on Rig { ${fields} } } }`, { id: rig }))
-      .node;
+  const ofRig = (fields: string) => bench.ofRig(rig, fields);
   const settle = (finding: { id: string; version: number }) =>
     carried(
       api,

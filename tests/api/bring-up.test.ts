@@ -1,29 +1,21 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { benchStory, type BenchStory } from '../support/benchStory.js';
-import { bringUpFields, bringUpStory, passing } from '../support/bringUpStory.js';
+import { bringUpBench } from '../support/bringUpBench.js';
+import { bringUpFields, passing } from '../support/bringUpStory.js';
 import { testApi, type TestApi } from '../support/testApi.js';
 
 describe.each(['sqlite', 'postgres'] as const)('bring-up on %s', (engine) => {
   let api: TestApi;
-  let bench: BenchStory;
-  let story: ReturnType<typeof bringUpStory>;
+  let bench: Awaited<ReturnType<typeof bringUpBench>>;
+  let story: typeof bench.story;
   let rig: string;
-  let rigs = 0;
   beforeAll(async () => {
     api = await testApi(engine);
-    bench = await benchStory(api);
-    story = bringUpStory(api);
+    bench = await bringUpBench(api);
+    ({ story } = bench);
   });
   afterAll(() => api?.close());
   beforeEach(async () => {
-    api.nowMs += 60_000;
-    const { createRig } = await api.ask(
-      `mutation ($number: String!) { createRig(input: { inventoryNumber: $number, name: "Larkmoor set" }) {
-        rig { id } problems { message } } }`,
-      { number: `R-${100 + ++rigs}` },
-    );
-    expect(createRig.problems).toEqual([]);
-    rig = createRig.rig.id;
+    rig = await bench.newRig();
   });
 
   const raise = async (kind: string) =>
@@ -44,9 +36,7 @@ describe.each(['sqlite', 'postgres'] as const)('bring-up on %s', (engine) => {
         },
       },
     );
-  const ofRig = async (fields: string) =>
-    (await api.ask(`query ($id: ID!) { node(id: $id) { ... on Rig { ${fields} } } }`, { id: rig }))
-      .node;
+  const ofRig = (fields: string) => bench.ofRig(rig, fields);
   const outcomes = (run: { steps: { plan: { key: string }; outcome: string }[] }) =>
     Object.fromEntries(run.steps.map(({ plan, outcome }) => [plan.key, outcome]));
 

@@ -2,12 +2,11 @@ import { useState } from 'react';
 import { useSend } from '../../api/useSend.js';
 import { useFieldDraft } from '../../drafts/useFieldDraft.js';
 import { SetOutlookDocument } from '../../gql/graphql.js';
-import { Button } from '../../parts/Button.js';
 import { Field } from '../../parts/Field.js';
-import { ProblemsAt, ProblemsElsewhere } from '../../parts/ProblemsAt.js';
-import { SettleFields } from '../../parts/SettleFields.js';
+import { ProblemsAt } from '../../parts/ProblemsAt.js';
 import { Sheet } from '../../parts/Sheet.js';
 import { useTexts } from '../../texts/textsContext.js';
+import { ChangeForm } from './ChangeForm.js';
 import type { ChangedSet } from './ChangePage.js';
 import {
   isStandard,
@@ -28,14 +27,12 @@ export function ChangeOutlook({
   homeCurrency: string;
   fetchAgain: () => void;
 }) {
-  const { bench, change, words } = useTexts();
+  const { change, words } = useTexts();
   const now = outlookFields(item.outlook, homeCurrency);
   const fields = useFieldDraft(`outlook.${item.id}`, now, item.outlook?.version ?? 0);
   const { send, problems, isSending } = useSend(SetOutlookDocument, (data) => data.setItemOutlook);
   const [isDone, setIsDone] = useState(false);
   const [isUnread, setIsUnread] = useState(false);
-  const isStale = problems.some(({ code }) => code === 'OUT_OF_DATE');
-  const { theirChanges } = fields;
   const keep = async () => {
     const said = outlookInput(fields.changes, { ...now, ...fields.changes });
     setIsUnread(said === null);
@@ -55,12 +52,14 @@ export function ChangeOutlook({
   return (
     <Sheet id="outlook" title={change.outlook}>
       <p>{change.outlookHelp}</p>
-      <form
-        className={styles['form']}
-        onSubmit={(event) => {
-          event.preventDefault();
-          void keep();
-        }}
+      <ChangeForm
+        fields={fields}
+        sending={{ problems, isSending }}
+        shown={[['premium']]}
+        nameOf={(name) => change.outlookFields[name]}
+        writtenOf={(value) => (isStandard(value) ? words.conditionStandard[value] : value)}
+        isDone={isDone}
+        keep={keep}
       >
         <div className={styles['fields']}>
           <Field label={change.outlookFields.presentStandard}>
@@ -88,29 +87,7 @@ export function ChangeOutlook({
         <Field label={change.outlookFields.premiumReason}>
           <textarea rows={2} {...bound('premiumReason')} />
         </Field>
-        {theirChanges.length > 0 && !isSending && (
-          <SettleFields
-            changes={theirChanges}
-            nameOf={(name) => change.outlookFields[name]}
-            writtenOf={(_name, value) =>
-              isStandard(value) ? words.conditionStandard[value] : value
-            }
-            settle={fields.settle}
-          />
-        )}
-        {!isStale && <ProblemsElsewhere problems={problems} shown={[['premium']]} />}
-        <Button
-          type="submit"
-          disabled={
-            isSending || theirChanges.length > 0 || Object.keys(fields.changes).length === 0
-          }
-        >
-          {bench.writeDown}
-        </Button>
-        <p role="status" className={styles['kept']}>
-          {isDone && bench.kept}
-        </p>
-      </form>
+      </ChangeForm>
     </Sheet>
   );
 }
