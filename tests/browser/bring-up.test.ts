@@ -176,16 +176,9 @@ describe('a bring-up by keyboard alone', () => {
     const [run] = await runs();
     await inAnotherWindow(run, 'capacitors');
     await stepInHand('Current-limited first power').waitFor();
-    await demo.ask(
-      `mutation ($input: RaiseHazardInput!) { raiseHazard(input: $input) { problems { message } } }`,
-      {
-        input: {
-          itemId: (await demo.ask(`{ item(inventoryNumber: "${number}") { id } }`)).item.id,
-          kind: 'DAMAGED_CORD',
-          note: 'Cut through at the plug',
-        },
-      },
-    );
+    const { item } = await demo.ask(`{ item(inventoryNumber: "${number}") { id } }`);
+    const note = 'Cut through at the plug';
+    await done('raiseHazard', { itemId: item.id, kind: 'DAMAGED_CORD', note });
     await page.getByRole('heading', { name: 'Do not connect it' }).waitFor();
     await sayThatAllHolds(2);
     await tabTo(page, page.getByLabel('Value in A'));
@@ -193,7 +186,7 @@ describe('a bring-up by keyboard alone', () => {
     await page.keyboard.press('Enter');
     const refused = page.locator('#now').getByRole('alert');
     await refused
-      .getByText(/^Do not connect: “Current-limited first power” applies power/)
+      .getByText(/first power” applies power\./)
       .first()
       .waitFor();
     const way = page.locator('#now').getByRole('link', { name: 'Where hazards are cleared' });
@@ -299,5 +292,24 @@ describe('use', () => {
         await demo.ask('{ item(inventoryNumber: "R-003") { maintenance { title done { note } } } }')
       ).item.maintenance.find(({ title }: any) => title === rule).done as unknown[];
     await expect.poll(done).toContainEqual({ note: 'All of them' });
+  });
+
+  it('an order stands on the wanted list at once, and a schedule is had of chosen things', async () => {
+    await page.goto('/wanted');
+    await page.getByRole('button', { name: 'Ordered: 0A2' }).click();
+    await button('Write the order down').click();
+    await page.getByRole('alert').getByText('it is empty').waitFor();
+    await page.getByLabel('Where it was ordered').fill('Hollowmere Parts');
+    await button('Write the order down').click();
+    await page.getByText('1 on order from Hollowmere Parts, no day said').waitFor();
+    await page.goto('/books');
+    await page.getByLabel('chosen things').check();
+    await page.getByText('Tick at least one thing.').waitFor();
+    await page.getByLabel('R-003 First Duskferry').check();
+    const csv = await page.getByRole('link', { name: 'CSV' }).getAttribute('href');
+    const told = await (await page.request.get(csv ?? '')).text();
+    expect(told).toContain('R-003');
+    expect(told).not.toContain('R-005');
+    expect(open.complaints).toEqual([]);
   });
 });

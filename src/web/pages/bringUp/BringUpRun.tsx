@@ -73,10 +73,10 @@ export function BringUpRun({
       <p role="status" className={styles['said']}>
         {said}
       </p>
-      {status !== 'PASSED' && <PowerWords power={run.power} number={number} />}
       {status !== 'UNDER_WAY' && (
         <RunEnded key={status} run={run} isFresh={said !== ''} onWritten={onWritten} />
       )}
+      {status !== 'PASSED' && <PowerWords power={run.power} number={number} />}
       {now && (
         <StepNow
           key={`${now.plan.key} ${now.doneAt ?? ''}`}

@@ -50,6 +50,7 @@ export function RunEnded({
     );
   }
   const findings = run.steps.flatMap(({ finding }) => finding ?? []);
+  const isFindingThere = findings.some(({ note }) => note === run.reason);
   const resume = async () => {
     const kept = await send({ input: { id: run.id, version: run.version } });
     if (kept) onWritten(run.id);
@@ -59,7 +60,9 @@ export function RunEnded({
       <h2 ref={heading} tabIndex={-1}>
         {bringUp.status[status]}
       </h2>
-      {run.reason && <p {...(run.status === 'STOPPED' ? fromApi : {})}>{run.reason}</p>}
+      {run.reason && !isFindingThere && (
+        <p {...(run.status === 'STOPPED' ? fromApi : {})}>{run.reason}</p>
+      )}
       {findings.length > 0 && (
         <ul className={styles['findings']}>
           {findings.map((finding) => (
