@@ -299,9 +299,9 @@ describe('use', () => {
     await page.getByRole('button', { name: 'Ordered: 0A2' }).click();
     await button('Write the order down').click();
     await page.getByRole('alert').getByText('it is empty').waitFor();
-    await page.getByLabel('Where it was ordered').fill('Hollowmere Parts');
+    await page.getByLabel('Where it was ordered').fill('Ashgrove Parts');
     await button('Write the order down').click();
-    await page.getByText('1 on order from Hollowmere Parts, no day said').waitFor();
+    await page.getByText('1 on order from Ashgrove Parts, no day said').waitFor();
     await page.goto('/books');
     await page.getByLabel('chosen things').check();
     await page.getByText('Tick at least one thing.').waitFor();
