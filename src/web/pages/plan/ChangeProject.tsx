@@ -1,9 +1,7 @@
 import { useState } from 'react';
 import { useFieldDraft } from '../../drafts/useFieldDraft.js';
 import { ChangeProjectDocument, type PlannedProjectFragment } from '../../gql/graphql.js';
-import { Button } from '../../parts/Button.js';
-import { ProblemsElsewhere } from '../../parts/ProblemsAt.js';
-import { SettleFields } from '../../parts/SettleFields.js';
+import { RecordFormEnd } from '../../parts/RecordFormEnd.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { ProjectFieldset, projectPaths } from './ProjectFieldset.js';
 import { isTarget, projectFields, readProject } from './projectFields.js';
@@ -21,7 +19,7 @@ export function ChangeProject({
   fetchAgain: () => void;
 }) {
   const texts = useTexts();
-  const { bench, frame, plan, words } = texts;
+  const { bench, plan, words } = texts;
   const now = projectFields(project, homeCurrency);
   const fields = useFieldDraft(`plan.project.${project.id}`, now, project.version);
   const { send, problems, isSending } = useReadAndSend(
@@ -29,8 +27,7 @@ export function ChangeProject({
     (data) => data.changeProject,
   );
   const [isDone, setIsDone] = useState(false);
-  const { changes, theirChanges, version } = fields;
-  const isStale = problems.some(({ code }) => code === 'OUT_OF_DATE');
+  const { changes, version } = fields;
   const keep = async () => {
     const read = readProject(changes, { ...now, ...changes }, texts);
     const known = { id: project.id, version };
@@ -56,25 +53,15 @@ export function ChangeProject({
         }}
         problems={problems}
       />
-      {theirChanges.length > 0 && !isSending && (
-        <SettleFields
-          changes={theirChanges}
-          nameOf={(name) => plan.fields[name]}
-          writtenOf={(_name, value) => (isTarget(value) ? words.standard[value] : value)}
-          settle={fields.settle}
-        />
-      )}
-      {!isStale && <ProblemsElsewhere problems={problems} shown={projectPaths} />}
-      {!fields.isKept && <p>{frame.draftNotKept}</p>}
-      <Button
-        type="submit"
-        disabled={isSending || theirChanges.length > 0 || Object.keys(changes).length === 0}
-      >
-        {bench.writeDown}
-      </Button>
-      <p role="status" className={styles['kept']}>
-        {isDone && bench.kept}
-      </p>
+      <RecordFormEnd
+        fields={fields}
+        nameOf={(name) => plan.fields[name]}
+        writtenOf={(_name, value) => (isTarget(value) ? words.standard[value] : value)}
+        problems={problems}
+        shown={projectPaths}
+        isSending={isSending}
+        outcome={isDone && bench.kept}
+      />
     </form>
   );
 }

@@ -6,9 +6,7 @@ import {
   type PlannedTaskFragment,
   type TaskKind,
 } from '../../gql/graphql.js';
-import { Button } from '../../parts/Button.js';
-import { ProblemsElsewhere } from '../../parts/ProblemsAt.js';
-import { SettleFields } from '../../parts/SettleFields.js';
+import { RecordFormEnd } from '../../parts/RecordFormEnd.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { hazardsOf, readTask, taskFields, type TaskFieldName } from './taskFields.js';
 import { TaskFieldset, taskPaths } from './TaskFieldset.js';
@@ -25,7 +23,7 @@ export function ChangeTask({
   fetchAgain: () => void;
 }) {
   const texts = useTexts();
-  const { bench, frame, plan, words } = texts;
+  const { bench, plan, words } = texts;
   const now = taskFields(task);
   const fields = useFieldDraft(`plan.change.${task.id}`, now, task.version);
   const { send, problems, isSending } = useReadAndSend(
@@ -33,8 +31,7 @@ export function ChangeTask({
     (data) => data.changeTask,
   );
   const [isDone, setIsDone] = useState(false);
-  const { changes, theirChanges, version } = fields;
-  const isStale = problems.some(({ code }) => code === 'OUT_OF_DATE');
+  const { changes, version } = fields;
   const keep = async () => {
     const read = readTask(changes, { ...now, ...changes }, [], texts);
     const known = { id: task.id, version };
@@ -75,25 +72,15 @@ export function ChangeTask({
         path={[]}
         doneSteps={new Set(task.steps.filter(({ doneAt }) => doneAt).map(({ id }) => id))}
       />
-      {theirChanges.length > 0 && !isSending && (
-        <SettleFields
-          changes={theirChanges}
-          nameOf={(name) => plan.taskFields[name]}
-          writtenOf={written}
-          settle={fields.settle}
-        />
-      )}
-      {!isStale && <ProblemsElsewhere problems={problems} shown={taskPaths([])} />}
-      {!fields.isKept && <p>{frame.draftNotKept}</p>}
-      <Button
-        type="submit"
-        disabled={isSending || theirChanges.length > 0 || Object.keys(changes).length === 0}
-      >
-        {bench.writeDown}
-      </Button>
-      <p role="status" className={styles['kept']}>
-        {isDone && bench.kept}
-      </p>
+      <RecordFormEnd
+        fields={fields}
+        nameOf={(name) => plan.taskFields[name]}
+        writtenOf={written}
+        problems={problems}
+        shown={taskPaths([])}
+        isSending={isSending}
+        outcome={isDone && bench.kept}
+      />
     </form>
   );
 }

@@ -6,11 +6,10 @@ import {
   type PlannedProjectFragment,
   type ProjectStatus,
 } from '../../gql/graphql.js';
-import { Button } from '../../parts/Button.js';
 import { Choice } from '../../parts/Choice.js';
 import { Field } from '../../parts/Field.js';
-import { ProblemsAt, ProblemsElsewhere } from '../../parts/ProblemsAt.js';
-import { SettleFields } from '../../parts/SettleFields.js';
+import { ProblemsAt } from '../../parts/ProblemsAt.js';
+import { RecordFormEnd } from '../../parts/RecordFormEnd.js';
 import { useTexts } from '../../texts/textsContext.js';
 import styles from './PlanPage.module.css';
 
@@ -41,11 +40,10 @@ export function ProjectStanding({
   );
   const [isSure, setIsSure] = useState(false);
   const [isDone, setIsDone] = useState(false);
-  const { theirChanges, version } = fields;
+  const { version } = fields;
   const status = fields.valueOf('status');
   const reason = fields.valueOf('reason').trim();
   const givesUp = status === 'ABANDONED' && project.status !== 'ABANDONED';
-  const isStale = problems.some(({ code }) => code === 'OUT_OF_DATE');
   const type = (name: 'status' | 'reason', value: string) => {
     setIsDone(false);
     setIsSure(false);
@@ -105,29 +103,17 @@ export function ProjectStanding({
           </label>
         </div>
       )}
-      {theirChanges.length > 0 && !isSending && (
-        <SettleFields
-          changes={theirChanges}
-          nameOf={() => plan.standing}
-          writtenOf={(_name, value) => (isStatus(value) ? words.projectStatus[value] : value)}
-          settle={fields.settle}
-        />
-      )}
-      {!isStale && <ProblemsElsewhere problems={problems} shown={[['status'], ['decision']]} />}
-      <Button
-        type="submit"
-        disabled={
-          isSending ||
-          theirChanges.length > 0 ||
-          (givesUp && !isSure) ||
-          (status === project.status && reason === '')
-        }
-      >
-        {plan.setStanding}
-      </Button>
-      <p role="status" className={styles['kept']}>
-        {isDone && plan.isSet}
-      </p>
+      <RecordFormEnd
+        fields={fields}
+        nameOf={() => plan.standing}
+        writtenOf={(_name, value) => (isStatus(value) ? words.projectStatus[value] : value)}
+        problems={problems}
+        shown={[['status'], ['decision']]}
+        isSending={isSending}
+        isComplete={(!givesUp || isSure) && (status !== project.status || reason !== '')}
+        label={plan.setStanding}
+        outcome={isDone && plan.isSet}
+      />
     </form>
   );
 }

@@ -2,9 +2,7 @@ import { useState } from 'react';
 import { useSend } from '../../api/useSend.js';
 import { useFieldDraft } from '../../drafts/useFieldDraft.js';
 import { SetPredecessorsDocument, type PlannedTaskFragment } from '../../gql/graphql.js';
-import { Button } from '../../parts/Button.js';
-import { ProblemsElsewhere } from '../../parts/ProblemsAt.js';
-import { SettleFields } from '../../parts/SettleFields.js';
+import { RecordFormEnd } from '../../parts/RecordFormEnd.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { BeforeChoice } from './BeforeChoice.js';
 import styles from './PlanPage.module.css';
@@ -29,9 +27,8 @@ export function TaskBefore({
     (data) => data.setPredecessors,
   );
   const [isDone, setIsDone] = useState(false);
-  const { changes, theirChanges, version } = fields;
+  const { version } = fields;
   const ids = idsOf(fields.valueOf('before'));
-  const isStale = problems.some(({ code }) => code === 'OUT_OF_DATE');
   const keep = async () => {
     if (await send({ input: { id: task.id, version, predecessorIds: ids } })) {
       fields.clear();
@@ -57,28 +54,20 @@ export function TaskBefore({
           fields.type('before', [...next].sort().join(' '));
         }}
       />
-      {theirChanges.length > 0 && !isSending && (
-        <SettleFields
-          changes={theirChanges}
-          nameOf={() => plan.before}
-          writtenOf={(_name, value) =>
-            idsOf(value)
-              .map((id) => tasks.find((other) => other.id === id)?.title ?? '–')
-              .join('\n')
-          }
-          settle={fields.settle}
-        />
-      )}
-      {!isStale && <ProblemsElsewhere problems={problems} shown={[]} />}
-      <Button
-        type="submit"
-        disabled={isSending || theirChanges.length > 0 || Object.keys(changes).length === 0}
-      >
-        {plan.keepBefore}
-      </Button>
-      <p role="status" className={styles['kept']}>
-        {isDone && bench.kept}
-      </p>
+      <RecordFormEnd
+        fields={fields}
+        nameOf={() => plan.before}
+        writtenOf={(_name, value) =>
+          idsOf(value)
+            .map((id) => tasks.find((other) => other.id === id)?.title ?? '–')
+            .join('\n')
+        }
+        problems={problems}
+        shown={[]}
+        isSending={isSending}
+        label={plan.keepBefore}
+        outcome={isDone && bench.kept}
+      />
     </form>
   );
 }

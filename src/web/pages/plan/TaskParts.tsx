@@ -1,9 +1,7 @@
 import { useState } from 'react';
 import { useFieldDraft } from '../../drafts/useFieldDraft.js';
 import { SetPartsNeededDocument, type PlannedTaskFragment } from '../../gql/graphql.js';
-import { Button } from '../../parts/Button.js';
-import { ProblemsElsewhere } from '../../parts/ProblemsAt.js';
-import { SettleFields } from '../../parts/SettleFields.js';
+import { RecordFormEnd } from '../../parts/RecordFormEnd.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { FindPart } from './FindPart.js';
 import { keptParts, partsOf, partsText, readParts } from './neededParts.js';
@@ -26,10 +24,9 @@ export function TaskParts({
     (data) => data.setPartsNeeded,
   );
   const [isDone, setIsDone] = useState(false);
-  const { changes, theirChanges, version } = fields;
+  const { version } = fields;
   const text = fields.valueOf('parts');
   const parts = partsOf(text);
-  const isStale = problems.some(({ code }) => code === 'OUT_OF_DATE');
   const type = (next: string) => {
     setIsDone(false);
     fields.type('parts', next);
@@ -65,33 +62,20 @@ export function TaskParts({
           type(partsText([...parts, { ...part, quantity: '1' }]));
         }}
       />
-      {theirChanges.length > 0 && !isSending && (
-        <SettleFields
-          changes={theirChanges}
-          nameOf={() => plan.parts}
-          writtenOf={(_name, value) =>
-            partsOf(value)
-              .map(({ name, quantity }) => `${quantity} × ${name}`)
-              .join('\n')
-          }
-          settle={fields.settle}
-        />
-      )}
-      {!isStale && (
-        <ProblemsElsewhere
-          problems={problems}
-          shown={parts.map((_part, index) => ['parts', String(index)])}
-        />
-      )}
-      <Button
-        type="submit"
-        disabled={isSending || theirChanges.length > 0 || Object.keys(changes).length === 0}
-      >
-        {plan.keepParts}
-      </Button>
-      <p role="status" className={styles['kept']}>
-        {isDone && bench.kept}
-      </p>
+      <RecordFormEnd
+        fields={fields}
+        nameOf={() => plan.parts}
+        writtenOf={(_name, value) =>
+          partsOf(value)
+            .map(({ name, quantity }) => `${quantity} × ${name}`)
+            .join('\n')
+        }
+        problems={problems}
+        shown={parts.map((_part, index) => ['parts', String(index)])}
+        isSending={isSending}
+        label={plan.keepParts}
+        outcome={isDone && bench.kept}
+      />
     </form>
   );
 }
