@@ -139,6 +139,28 @@ describe('what the owner says of it', () => {
     await expect.poll(async () => (await look('R-012')).outlook.successPercent).toBe(70);
   });
 
+  it('keeps what is typed while the rest is on its way, as nobody else’s', async () => {
+    const sheet = page.locator('#outlook');
+    await page.route('**/graphql', async (route) => {
+      const isWriting = route.request().postData()?.includes('setItemOutlook') ?? false;
+      if (isWriting) await new Promise((resolve) => setTimeout(resolve, 700));
+      await route.continue();
+    });
+    await sheet.getByLabel('Chance that the work succeeds').fill('55');
+    await sheet.getByRole('button', { name: 'Write it down' }).click();
+    await sheet.getByLabel('Why it is worth more to you').fill('Typed meanwhile');
+    await sheet.getByText('Written down.').waitFor();
+    await page.unroute('**/graphql');
+    await expect.poll(async () => (await look('R-012')).outlook.successPercent).toBe(55);
+    const reason = sheet.getByLabel('Why it is worth more to you');
+    expect(await reason.inputValue()).toBe('Typed meanwhile');
+    await sheet.getByRole('button', { name: 'Write it down' }).click();
+    await expect
+      .poll(async () => (await look('R-012')).outlook.premiumReason)
+      .toBe('Typed meanwhile');
+    expect(await sheet.getByRole('alert').count()).toBe(0);
+  });
+
   it('says how an amount is to be written, and sends nothing until it is', async () => {
     const sheet = page.locator('#outlook');
     await sheet.getByLabel('Worth to you beyond its price').fill('a lot');

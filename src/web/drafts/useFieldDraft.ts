@@ -1,3 +1,4 @@
+import { useRef } from 'react';
 import { useDraft } from './useDraft.js';
 
 /** What a record holds, each field as text; empty for nothing. */
@@ -29,6 +30,7 @@ export interface FieldDraft<Values extends Fields> {
   theirChanges: readonly TheirChange<keyof Values & string>[];
   /** Goes on from the record as it is now, with these texts in the fields that clashed. */
   settle: (settled: Partial<Values>) => void;
+  /** Once they are written: what was typed while they were on their way stays. */
   clear: () => void;
   isKept: boolean;
 }
@@ -48,9 +50,15 @@ export function useFieldDraft<Values extends Fields>(
   const untouched: KeptFields<Values> = { typed: {}, base: null, version: 0 };
   const { draft, change, clear, isKept } = useDraft(place, untouched);
   const { typed, base, version } = draft;
+  // What was written last from here, until the record comes back and shows it.
+  const written = useRef<{ base: Values; version: number } | null>(null);
+  const known = () =>
+    written.current && written.current.version > nowVersion
+      ? written.current
+      : { base: now, version: nowVersion };
   const names = Object.keys(now) as Name[];
   const mineOf = (name: Name): string | undefined => typed[name];
-  const isStale = base !== null && version !== nowVersion;
+  const isStale = base !== null && nowVersion > version;
   const changed = names.filter((name) => {
     const mine = mineOf(name);
     return mine !== undefined && mine !== now[name];
@@ -66,12 +74,12 @@ export function useFieldDraft<Values extends Fields>(
     type: (name, value) => {
       change((before) => ({
         typed: { ...before.typed, [name]: value },
-        ...(before.base === null && { base: now, version: nowVersion }),
+        ...(before.base === null && known()),
       }));
     },
     changes: Object.fromEntries(changed.map((name) => [name, mineOf(name)])) as Partial<Values>,
     // A change elsewhere that touches none of these fields leaves nothing to settle.
-    version: base === null || theirChanges.length === 0 ? nowVersion : version,
+    version: theirChanges.length === 0 ? Math.max(nowVersion, version) : version,
     theirChanges,
     settle: (settled) => {
       change((before) => ({
@@ -81,7 +89,15 @@ export function useFieldDraft<Values extends Fields>(
       }));
     },
     clear: () => {
-      clear();
+      // Each change raises the version by one.
+      written.current = { base: { ...now, ...typed }, version: nowVersion + 1 };
+      let isLeft = false;
+      change((before) => {
+        const left = Object.entries(before.typed).filter(([name, value]) => value !== typed[name]);
+        isLeft = left.length > 0;
+        return { ...known(), typed: Object.fromEntries(left) as Partial<Values> };
+      });
+      if (!isLeft) clear();
     },
   };
 }

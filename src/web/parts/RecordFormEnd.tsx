@@ -53,7 +53,7 @@ export function RecordFormEnd<Values extends Fields>({
         />
       )}
       {!isStale && <ProblemsElsewhere problems={problems} shown={shown} />}
-      {!isKept && <p>{frame.draftNotKept}</p>}
+      {!isKept && <p role="alert">{frame.draftNotKept}</p>}
       <Button
         weight={weight}
         type="submit"

@@ -62,7 +62,10 @@ export function BuyPage() {
       >
         <Sheet title={buy.terms}>
           <BuyTerms {...parts} currency={currency} />
-          <CeilingWarnings amount={writtenAmount(draft.price)} currency={currency} />
+          <CeilingWarnings
+            amount={/^[A-Z]{3}$/.test(currency) ? writtenAmount(draft.price) : null}
+            currency={currency}
+          />
         </Sheet>
         <Sheet title={buy.lines}>
           <BuyLines {...parts} currency={currency} />

@@ -1,16 +1,11 @@
 import type { ReactNode } from 'react';
 import type { ShownProblem } from '../../api/useSend.js';
 import type { FieldDraft, Fields } from '../../drafts/useFieldDraft.js';
-import { Button } from '../../parts/Button.js';
-import { ProblemsElsewhere } from '../../parts/ProblemsAt.js';
-import { SettleFields } from '../../parts/SettleFields.js';
+import { RecordFormEnd } from '../../parts/RecordFormEnd.js';
 import { useTexts } from '../../texts/textsContext.js';
 import styles from './ChangePage.module.css';
 
-/**
- * Fields of one record, what others changed in it meanwhile, the problems that no field shows, and the
- * way to write it down.
- */
+/** A form over fields of one record, with its end. */
 export function ChangeForm<Values extends Fields>({
   fields,
   sending,
@@ -34,10 +29,7 @@ export function ChangeForm<Values extends Fields>({
   keep: () => Promise<void>;
   children: ReactNode;
 }) {
-  const { bench, frame } = useTexts();
-  const { problems, isSending } = sending;
-  const { theirChanges } = fields;
-  const isStale = problems.some(({ code }) => code === 'OUT_OF_DATE');
+  const { bench } = useTexts();
   return (
     <form
       className={styles['form']}
@@ -47,28 +39,15 @@ export function ChangeForm<Values extends Fields>({
       }}
     >
       {children}
-      {theirChanges.length > 0 && !isSending && (
-        <SettleFields
-          changes={theirChanges}
-          nameOf={nameOf}
-          writtenOf={(_name, value) => writtenOf(value)}
-          settle={(settled) => {
-            fields.settle(settled as Partial<Values>);
-          }}
-        />
-      )}
-      {!isStale && <ProblemsElsewhere problems={problems} shown={shown} />}
-      {!fields.isKept && <p role="alert">{frame.draftNotKept}</p>}
-      <Button
-        {...(isMain && { weight: 'main' })}
-        type="submit"
-        disabled={isSending || theirChanges.length > 0 || Object.keys(fields.changes).length === 0}
-      >
-        {bench.writeDown}
-      </Button>
-      <p role="status" className={styles['kept']}>
-        {isDone && bench.kept}
-      </p>
+      <RecordFormEnd
+        fields={fields}
+        nameOf={nameOf}
+        writtenOf={(_name, value) => writtenOf(value)}
+        {...sending}
+        shown={shown}
+        weight={isMain ? 'main' : 'plain'}
+        outcome={isDone && bench.kept}
+      />
     </form>
   );
 }
