@@ -4,7 +4,14 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { packageFolder } from '../../src/features/packageFolder.js';
 import { openBrowser } from '../support/browser.js';
-import { axeFindings, openPage, phone, sticksOut, wide } from '../support/openPage.js';
+import {
+  axeFindings,
+  openPage,
+  phone,
+  sticksOut,
+  wide,
+  type OpenPage,
+} from '../support/openPage.js';
 import { servedDemo, type ServedDemo } from '../support/servedDemo.js';
 import { pages } from './pages.js';
 
@@ -28,10 +35,19 @@ afterAll(async () => {
 });
 
 describe.each(looks)('by $name', (look) => {
+  let open: OpenPage;
+  beforeAll(async () => {
+    open = await openPage(browser, demo.url, look);
+  });
+  afterAll(() => open.close());
+
   it.each(pages)('$name can be read by everyone and stays in its frame', async (asked) => {
-    const { page, complaints, close } = await openPage(browser, demo.url, look);
+    const { page, complaints } = open;
+    complaints.length = 0;
     await page.goto(asked.address);
     await page.locator(asked.isThereWhen).first().waitFor();
+    expect(await page.locator('h1').allInnerTexts()).toHaveLength(1);
+    expect(await page.title()).toMatch(/ · Reglow$/);
     expect(await axeFindings(page)).toEqual([]);
     expect(await sticksOut(page)).toBe(false);
     expect(complaints).toEqual([]);
@@ -39,18 +55,5 @@ describe.each(looks)('by $name', (look) => {
       path: join(pictures, `${asked.name}-${look.name}.png`),
       fullPage: true,
     });
-    await close();
   });
-});
-
-it('every page has one heading of the first order and names the window after it', async () => {
-  const { page, close } = await openPage(browser, demo.url);
-  for (const { address, isThereWhen } of pages) {
-    await page.goto(address);
-    await page.locator(isThereWhen).first().waitFor();
-    const headings = await page.locator('h1').allInnerTexts();
-    expect(headings).toHaveLength(1);
-    expect(await page.title()).toMatch(/ · Reglow$/);
-  }
-  await close();
 });

@@ -81,7 +81,7 @@ describe('a hazard', () => {
 
   it('is raised with its cautions in view, and one of the design cannot be cleared', async () => {
     await page.goto('/bench/R-005');
-    await page.getByRole('button', { name: 'Write another hazard down' }).click();
+    await page.getByRole('button', { name: 'Write a hazard down' }).click();
     const form = page.locator('form').filter({ hasText: 'Write the hazard down' });
     await form.getByLabel('What can hurt').selectOption('HOT_PARTS');
     await form.getByText('so no check clears it').waitFor();

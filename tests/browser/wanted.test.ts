@@ -16,7 +16,7 @@ beforeAll(async () => {
       ceiling: { amount: '4.50', currency: 'GBP' },
     },
   });
-  open = await openPage(browser, demo.url, phone);
+  open = await openPage(browser, demo.url, { ...phone, isForOffline: true });
 }, 120_000);
 afterAll(async () => {
   await browser.close();

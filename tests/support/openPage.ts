@@ -20,6 +20,8 @@ export interface PageLook {
   locale?: string;
   /** Device pixels a CSS pixel: 2 is what a zoom of 200 % makes of a window of twice the width. */
   pixelsPerPixel?: number;
+  /** Whether all files are fetched for when there is no connection: it takes its time. */
+  isForOffline?: boolean;
 }
 
 export interface OpenPage {
@@ -43,6 +45,7 @@ export async function openPage(
     light = 'light',
     locale = 'en-GB',
     pixelsPerPixel = 1,
+    isForOffline = false,
   }: PageLook = {},
 ): Promise<OpenPage> {
   const context = await browser.newContext({
@@ -52,6 +55,7 @@ export async function openPage(
     locale,
     timezoneId: 'Europe/Berlin',
     reducedMotion: 'reduce',
+    serviceWorkers: isForOffline ? 'allow' : 'block',
     baseURL: url,
   });
   const page = await context.newPage();

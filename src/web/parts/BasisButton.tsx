@@ -1,13 +1,7 @@
-import {
-  Button as PressButton,
-  Dialog,
-  DialogTrigger,
-  Heading,
-  Popover,
-} from 'react-aria-components';
-import { useFormats } from '../locale/useFormats.js';
+import { useRef, useState } from 'react';
 import { fromApi } from '../texts/fromApi.js';
 import { useTexts } from '../texts/textsContext.js';
+import type { BasisPopover } from './BasisPopover.js';
 import styles from './BasisButton.module.css';
 
 export interface ShownBasis {
@@ -17,38 +11,54 @@ export interface ShownBasis {
   counted: readonly { what: string; count: number }[];
 }
 
-/** Opens how a figure came about: the rule, what was counted, what was taken for granted. */
+// Not with the page: what shows it is a fifth of what a page could otherwise do without.
+const loadPopover = async () => (await import('./BasisPopover.js')).BasisPopover;
+
+/** Opens how a figure came about. */
 export function BasisButton({ of, basis }: { of: string; basis: ShownBasis }) {
   const { frame } = useTexts();
-  const formats = useFormats();
+  const opener = useRef<HTMLButtonElement>(null);
+  const [isOpen, setIsOpen] = useState(false);
+  const [loaded, setLoaded] = useState<{ Popover: typeof BasisPopover } | null>(null);
+  const [isLost, setIsLost] = useState(false);
+  const open = () => {
+    setIsOpen(true);
+    loadPopover().then(
+      (Popover) => {
+        setLoaded({ Popover });
+      },
+      () => {
+        setIsLost(true);
+      },
+    );
+  };
   return (
-    <DialogTrigger>
-      <PressButton className={styles['opener'] ?? ''} aria-label={`${of}: ${frame.basis}`}>
+    <>
+      <button
+        ref={opener}
+        type="button"
+        className={styles['opener']}
+        aria-label={`${of}: ${frame.basis}`}
+        aria-haspopup="dialog"
+        aria-expanded={isOpen}
+        onClick={open}
+      >
         <span aria-hidden="true">Σ</span>
-      </PressButton>
-      <Popover className={styles['popover'] ?? ''} placement="bottom start">
-        <Dialog className={styles['dialog'] ?? ''}>
-          <Heading slot="title" className={styles['title'] ?? ''}>
-            {of}
-          </Heading>
-          <p {...fromApi}>{basis.method}</p>
-          {basis.counted.length > 0 && (
-            <ul>
-              {basis.counted.map(({ what, count }) => (
-                <li key={what}>
-                  {formats.number(count)} <span {...fromApi}>{what}</span>
-                </li>
-              ))}
-            </ul>
-          )}
-          {basis.assumptions.map((assumption) => (
-            <p key={assumption} {...fromApi}>
-              {assumption}
-            </p>
-          ))}
-          <p className={styles['asOf']}>{formats.minute(basis.asOf)}</p>
-        </Dialog>
-      </Popover>
-    </DialogTrigger>
+      </button>
+      {loaded && (
+        <loaded.Popover
+          of={of}
+          basis={basis}
+          opener={opener}
+          isOpen={isOpen}
+          onOpenChange={setIsOpen}
+        />
+      )}
+      {isLost && (
+        <span role="status" {...fromApi}>
+          {basis.method}
+        </span>
+      )}
+    </>
   );
 }

@@ -1,14 +1,20 @@
+import { lazy, Suspense } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
+import { Loading } from '../../parts/Loading.js';
 import { Sheet } from '../../parts/Sheet.js';
 import { useTexts } from '../../texts/textsContext.js';
 import type { BenchItem, BenchTimerNow } from './BenchPage.js';
-import { BenchPart } from './BenchPart.js';
 import { FindingEntry } from './FindingEntry.js';
 import { NoteEntry } from './NoteEntry.js';
 import { PhotoEntry } from './PhotoEntry.js';
-import { ReadingEntry } from './ReadingEntry.js';
-import { SweepEntry } from './SweepEntry.js';
 import styles from './BenchEntry.module.css';
+
+// These come when their leaf is opened: the page is to be there soon.
+const ReadingEntry = lazy(async () => ({
+  default: (await import('./ReadingEntry.js')).ReadingEntry,
+}));
+const SweepEntry = lazy(async () => ({ default: (await import('./SweepEntry.js')).SweepEntry }));
+const BenchPart = lazy(async () => ({ default: (await import('./BenchPart.js')).BenchPart }));
 
 /** What is seen and measured is written down here, each kind on a leaf of its own. */
 export function BenchEntry({ item, running }: { item: BenchItem; running: BenchTimerNow | null }) {
@@ -36,7 +42,7 @@ export function BenchEntry({ item, running }: { item: BenchItem; running: BenchT
         </TabList>
         {leaves.map(({ id, content }) => (
           <TabPanel key={id} id={id} className={styles['leaf'] ?? ''}>
-            {content}
+            <Suspense fallback={<Loading />}>{content}</Suspense>
           </TabPanel>
         ))}
       </Tabs>

@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import { useFormats } from '../../locale/useFormats.js';
 import { Sheet } from '../../parts/Sheet.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import type { BroughtUpSet } from './BringUpPage.js';
 import styles from './BringUpPage.module.css';
@@ -22,7 +23,7 @@ export function EarlierRuns({
         {runs.map(({ id, status, procedure, startedAt, endedAt, reason }) => (
           <li key={id}>
             <Link to="/sets/$number/bring-up" params={{ number }} search={{ run: id }}>
-              {procedure.title}, {formats.minute(startedAt)}
+              <span {...fromApi}>{procedure.title}</span>, {formats.minute(startedAt)}
             </Link>
             <p>
               <strong>{bringUp.status[status]}</strong>

@@ -6,6 +6,7 @@ import { RecordBringUpStepDocument, type ShownBringUpFragment } from '../../gql/
 import { Button } from '../../parts/Button.js';
 import { ProblemsAt, ProblemsElsewhere } from '../../parts/ProblemsAt.js';
 import { Sheet } from '../../parts/Sheet.js';
+import { fromApi } from '../../texts/fromApi.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { noAnswers, stepInput, unreadyAnswers, type RunStep } from './stepDraft.js';
 import { StepFields } from './StepFields.js';
@@ -56,7 +57,7 @@ export function StepNow({
   const shown = [...unready, ...problems];
   return (
     <Sheet id="now" title={bringUp.now}>
-      <h3 className={styles['stepTitle']} ref={heading} tabIndex={-1}>
+      <h3 className={styles['stepTitle']} ref={heading} tabIndex={-1} {...fromApi}>
         {plan.title}
       </h3>
       <StepTold plan={plan} />

@@ -8,7 +8,7 @@ export const prove = {
     `Niemand ist als „${name}“ vermerkt. Wählen Sie einen Namen aus der Liste oder halten Sie ihn als neuen fest.`,
   changedMeanwhile:
     'Jemand hat dies inzwischen geändert. Sehen Sie nach, was jetzt dort steht, und senden Sie Ihres noch einmal.',
-  raise: 'Eine weitere Gefahr festhalten',
+  raise: 'Eine Gefahr festhalten',
   raiseNow: 'Die Gefahr festhalten',
   isRaised: (hazard: string) => `„${hazard}“ ist festgehalten.`,
   kind: 'Was verletzen kann',
@@ -17,7 +17,7 @@ export const prove = {
   designStays:
     'Sie gehört zur Bauart, also behebt keine Prüfung sie: zu beachten, wann immer das Gerät geöffnet oder eingeschaltet wird.',
   clear: 'Durch eine Prüfung beheben',
-  usualCheck: (check: string) => `Üblich ist: ${check}.`,
+  usualCheck: 'Üblich ist:',
   clearCaution:
     'Dies hält nur fest, was damals gefunden wurde. Das Gerät ist so gefährlich wie zuvor: Messen Sie selbst noch einmal, bevor Sie hineingreifen; örtliche Vorschriften und Fachkunde gehen vor.',
   check: 'Was getan wurde, und was es zeigte',

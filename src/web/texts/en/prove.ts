@@ -8,7 +8,7 @@ export const prove = {
     `Nobody is written down as “${name}”. Choose a name from the list, or write it down as a new one.`,
   changedMeanwhile:
     'Somebody changed this meanwhile. Look at what stands there now, then send yours again.',
-  raise: 'Write another hazard down',
+  raise: 'Write a hazard down',
   raiseNow: 'Write the hazard down',
   isRaised: (hazard: string) => `“${hazard}” is written down.`,
   kind: 'What can hurt',
@@ -17,7 +17,7 @@ export const prove = {
   designStays:
     'It belongs to the design, so no check clears it: mind it whenever the set is opened or switched on.',
   clear: 'Clear it by a check',
-  usualCheck: (check: string) => `Usual is: ${check}.`,
+  usualCheck: 'Usual is:',
   clearCaution:
     'This only writes down what you found at that time. The set is as dangerous as before: measure again yourself before you put a hand in; local codes and qualified practice come first.',
   check: 'What was done, and what it showed',

@@ -4,6 +4,7 @@ import { Field } from '../../../parts/Field.js';
 import { PartyField } from '../../../parts/PartyField.js';
 import { ProblemsAt, ProblemsElsewhere } from '../../../parts/ProblemsAt.js';
 import { WhenField } from '../../../parts/WhenField.js';
+import { fromApi } from '../../../texts/fromApi.js';
 import { useTexts } from '../../../texts/textsContext.js';
 import form from '../../../parts/Form.module.css';
 import type { ClearDraft } from './ClearHazard.js';
@@ -39,7 +40,7 @@ export function ClearFields({
       }}
     >
       <p className={form['caution']}>
-        {prove.usualCheck(usual)} {prove.clearCaution}
+        {prove.usualCheck} <span {...fromApi}>{usual}</span> {prove.clearCaution}
       </p>
       <div>
         <Field label={prove.check}>
