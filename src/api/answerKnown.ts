@@ -61,7 +61,7 @@ function readBody(request: EarlyRead, done: () => void): void {
   request.on('data', (chunk: Buffer) => chunks.push(chunk));
   request.once('end', () => {
     try {
-      request.body = JSON.parse(Buffer.concat(chunks).toString()) as unknown;
+      request.body = JSON.parse(utf8.decode(Buffer.concat(chunks))) as unknown;
       if (typeof request.body !== 'object' || request.body === null) request.bodyFailure = notJson;
     } catch {
       request.bodyFailure = notJson;
@@ -69,6 +69,9 @@ function readBody(request: EarlyRead, done: () => void): void {
     done();
   });
 }
+
+/** Leaves out a byte order mark, as Express does. */
+const utf8 = new TextDecoder();
 
 /** As Express names it. */
 const notJson = { type: 'entity.parse.failed', status: 400 };

@@ -102,6 +102,11 @@ describe('what is asked again and again', () => {
     ]);
   });
 
+  it('is understood behind a byte order mark', async () => {
+    const response = await postRaw(api.url, `\uFEFF${JSON.stringify(asked)}`, {});
+    expect([response.status, response.text]).toEqual([200, expect.stringContaining('nodes')]);
+  });
+
   it.each([
     ['a host of another name', asked, { host: 'elsewhere.example' }, 421, 'does not answer'],
     ['a price too high', { query: known, variables: { first: 100 } }, {}, 400, 'could ask for'],
