@@ -3,9 +3,9 @@ import { useState } from 'react';
 import { useFieldDraft } from '../../drafts/useFieldDraft.js';
 import { Field } from '../../parts/Field.js';
 import { ProblemsAt } from '../../parts/ProblemsAt.js';
+import { RecordForm } from '../../parts/RecordForm.js';
 import { Sheet } from '../../parts/Sheet.js';
 import { useTexts } from '../../texts/textsContext.js';
-import { ChangeForm } from './ChangeForm.js';
 import type { ChangedSet } from './ChangePage.js';
 import { isRole, itemFields, type ItemFieldName } from './itemFields.js';
 import { useDataSender } from './useDataSender.js';
@@ -13,7 +13,7 @@ import styles from './ChangePage.module.css';
 
 /** Number, name, serial number, making and remarks of a set. */
 export function ChangeData({ item, fetchAgain }: { item: ChangedSet; fetchAgain: () => void }) {
-  const { change, words } = useTexts();
+  const { bench, change, words } = useTexts();
   const navigate = useNavigate();
   const fields = useFieldDraft(`change.${item.id}`, itemFields(item), item.version);
   const { send, problems, isSending } = useDataSender(item);
@@ -47,14 +47,16 @@ export function ChangeData({ item, fetchAgain }: { item: ChangedSet; fetchAgain:
   );
   return (
     <Sheet id="data" title={change.data}>
-      <ChangeForm
+      <RecordForm
+        className={styles['form']}
         fields={fields}
-        sending={{ problems, isSending }}
+        problems={problems}
+        isSending={isSending}
         shown={Object.keys(change.fields).map((name) => [name])}
         nameOf={(name) => change.fields[name]}
-        writtenOf={(value) => (isRole(value) ? words.role[value] : value)}
-        isMain
-        isDone={isDone}
+        writtenOf={(_name, value) => (isRole(value) ? words.role[value] : value)}
+        weight="main"
+        outcome={isDone && bench.kept}
         keep={keep}
       >
         <div className={styles['fields']}>
@@ -78,7 +80,7 @@ export function ChangeData({ item, fetchAgain }: { item: ChangedSet; fetchAgain:
           <textarea rows={4} {...bound('note')} />
         </Field>
         <ProblemsAt problems={problems} path={['note']} />
-      </ChangeForm>
+      </RecordForm>
     </Sheet>
   );
 }

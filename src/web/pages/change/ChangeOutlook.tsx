@@ -4,9 +4,9 @@ import { useFieldDraft } from '../../drafts/useFieldDraft.js';
 import { SetOutlookDocument } from '../../gql/graphql.js';
 import { Field } from '../../parts/Field.js';
 import { ProblemsAt } from '../../parts/ProblemsAt.js';
+import { RecordForm } from '../../parts/RecordForm.js';
 import { Sheet } from '../../parts/Sheet.js';
 import { useTexts } from '../../texts/textsContext.js';
-import { ChangeForm } from './ChangeForm.js';
 import type { ChangedSet } from './ChangePage.js';
 import {
   isStandard,
@@ -27,7 +27,7 @@ export function ChangeOutlook({
   homeCurrency: string;
   fetchAgain: () => void;
 }) {
-  const { change, words } = useTexts();
+  const { bench, change, words } = useTexts();
   const now = outlookFields(item.outlook, homeCurrency);
   const fields = useFieldDraft(`outlook.${item.id}`, now, item.outlook?.version ?? 0);
   const { send, problems, isSending } = useSend(SetOutlookDocument, (data) => data.setItemOutlook);
@@ -52,13 +52,15 @@ export function ChangeOutlook({
   return (
     <Sheet id="outlook" title={change.outlook}>
       <p>{change.outlookHelp}</p>
-      <ChangeForm
+      <RecordForm
+        className={styles['form']}
         fields={fields}
-        sending={{ problems, isSending }}
+        problems={problems}
+        isSending={isSending}
         shown={[['premium']]}
         nameOf={(name) => change.outlookFields[name]}
-        writtenOf={(value) => (isStandard(value) ? words.conditionStandard[value] : value)}
-        isDone={isDone}
+        writtenOf={(_name, value) => (isStandard(value) ? words.conditionStandard[value] : value)}
+        outcome={isDone && bench.kept}
         keep={keep}
       >
         <div className={styles['fields']}>
@@ -87,7 +89,7 @@ export function ChangeOutlook({
         <Field label={change.outlookFields.premiumReason}>
           <textarea rows={2} {...bound('premiumReason')} />
         </Field>
-      </ChangeForm>
+      </RecordForm>
     </Sheet>
   );
 }

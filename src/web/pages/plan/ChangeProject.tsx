@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { useFieldDraft } from '../../drafts/useFieldDraft.js';
 import { ChangeProjectDocument, type PlannedProjectFragment } from '../../gql/graphql.js';
-import { RecordFormEnd } from '../../parts/RecordFormEnd.js';
+import { RecordForm } from '../../parts/RecordForm.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { ProjectFieldset, projectPaths } from './ProjectFieldset.js';
 import { isTarget, projectFields, readProject } from './projectFields.js';
@@ -38,12 +38,16 @@ export function ChangeProject({
     fetchAgain();
   };
   return (
-    <form
+    <RecordForm
       className={styles['form']}
-      onSubmit={(event) => {
-        event.preventDefault();
-        void keep();
-      }}
+      fields={fields}
+      nameOf={(name) => plan.fields[name]}
+      writtenOf={(_name, value) => (isTarget(value) ? words.standard[value] : value)}
+      problems={problems}
+      shown={projectPaths}
+      isSending={isSending}
+      outcome={isDone && bench.kept}
+      keep={keep}
     >
       <ProjectFieldset
         valueOf={fields.valueOf}
@@ -53,15 +57,6 @@ export function ChangeProject({
         }}
         problems={problems}
       />
-      <RecordFormEnd
-        fields={fields}
-        nameOf={(name) => plan.fields[name]}
-        writtenOf={(_name, value) => (isTarget(value) ? words.standard[value] : value)}
-        problems={problems}
-        shown={projectPaths}
-        isSending={isSending}
-        outcome={isDone && bench.kept}
-      />
-    </form>
+    </RecordForm>
   );
 }

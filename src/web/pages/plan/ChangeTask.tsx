@@ -6,7 +6,7 @@ import {
   type PlannedTaskFragment,
   type TaskKind,
 } from '../../gql/graphql.js';
-import { RecordFormEnd } from '../../parts/RecordFormEnd.js';
+import { RecordForm } from '../../parts/RecordForm.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { hazardsOf, readTask, taskFields, type TaskFieldName } from './taskFields.js';
 import { TaskFieldset, taskPaths } from './TaskFieldset.js';
@@ -55,12 +55,16 @@ export function ChangeTask({
       .join('\n');
   };
   return (
-    <form
+    <RecordForm
       className={styles['form']}
-      onSubmit={(event) => {
-        event.preventDefault();
-        void keep();
-      }}
+      fields={fields}
+      nameOf={(name) => plan.taskFields[name]}
+      writtenOf={written}
+      problems={problems}
+      shown={taskPaths([])}
+      isSending={isSending}
+      outcome={isDone && bench.kept}
+      keep={keep}
     >
       <TaskFieldset
         valueOf={fields.valueOf}
@@ -72,15 +76,6 @@ export function ChangeTask({
         path={[]}
         doneSteps={new Set(task.steps.filter(({ doneAt }) => doneAt).map(({ id }) => id))}
       />
-      <RecordFormEnd
-        fields={fields}
-        nameOf={(name) => plan.taskFields[name]}
-        writtenOf={written}
-        problems={problems}
-        shown={taskPaths([])}
-        isSending={isSending}
-        outcome={isDone && bench.kept}
-      />
-    </form>
+    </RecordForm>
   );
 }

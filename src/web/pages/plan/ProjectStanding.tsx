@@ -9,7 +9,7 @@ import {
 import { Choice } from '../../parts/Choice.js';
 import { Field } from '../../parts/Field.js';
 import { ProblemsAt } from '../../parts/ProblemsAt.js';
-import { RecordFormEnd } from '../../parts/RecordFormEnd.js';
+import { RecordForm } from '../../parts/RecordForm.js';
 import { useTexts } from '../../texts/textsContext.js';
 import styles from './PlanPage.module.css';
 
@@ -60,12 +60,18 @@ export function ProjectStanding({
     fetchAgain();
   };
   return (
-    <form
+    <RecordForm
       className={styles['form']}
-      onSubmit={(event) => {
-        event.preventDefault();
-        void set();
-      }}
+      fields={fields}
+      nameOf={() => plan.standing}
+      writtenOf={(_name, value) => (isStatus(value) ? words.projectStatus[value] : value)}
+      problems={problems}
+      shown={[['status'], ['decision']]}
+      isSending={isSending}
+      isComplete={(!givesUp || isSure) && (status !== project.status || reason !== '')}
+      label={plan.setStanding}
+      outcome={isDone && plan.isSet}
+      keep={set}
     >
       <Choice
         legend={plan.standing}
@@ -103,17 +109,6 @@ export function ProjectStanding({
           </label>
         </div>
       )}
-      <RecordFormEnd
-        fields={fields}
-        nameOf={() => plan.standing}
-        writtenOf={(_name, value) => (isStatus(value) ? words.projectStatus[value] : value)}
-        problems={problems}
-        shown={[['status'], ['decision']]}
-        isSending={isSending}
-        isComplete={(!givesUp || isSure) && (status !== project.status || reason !== '')}
-        label={plan.setStanding}
-        outcome={isDone && plan.isSet}
-      />
-    </form>
+    </RecordForm>
   );
 }

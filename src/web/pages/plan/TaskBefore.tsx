@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { useSend } from '../../api/useSend.js';
 import { useFieldDraft } from '../../drafts/useFieldDraft.js';
 import { SetPredecessorsDocument, type PlannedTaskFragment } from '../../gql/graphql.js';
-import { RecordFormEnd } from '../../parts/RecordFormEnd.js';
+import { RecordForm } from '../../parts/RecordForm.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { BeforeChoice } from './BeforeChoice.js';
 import styles from './PlanPage.module.css';
@@ -37,12 +37,21 @@ export function TaskBefore({
     fetchAgain();
   };
   return (
-    <form
+    <RecordForm
       className={styles['form']}
-      onSubmit={(event) => {
-        event.preventDefault();
-        void keep();
-      }}
+      fields={fields}
+      nameOf={() => plan.before}
+      writtenOf={(_name, value) =>
+        idsOf(value)
+          .map((id) => tasks.find((other) => other.id === id)?.title ?? '–')
+          .join('\n')
+      }
+      problems={problems}
+      shown={[]}
+      isSending={isSending}
+      label={plan.keepBefore}
+      outcome={isDone && bench.kept}
+      keep={keep}
     >
       <h4>{plan.before}</h4>
       <BeforeChoice
@@ -54,20 +63,6 @@ export function TaskBefore({
           fields.type('before', [...next].sort().join(' '));
         }}
       />
-      <RecordFormEnd
-        fields={fields}
-        nameOf={() => plan.before}
-        writtenOf={(_name, value) =>
-          idsOf(value)
-            .map((id) => tasks.find((other) => other.id === id)?.title ?? '–')
-            .join('\n')
-        }
-        problems={problems}
-        shown={[]}
-        isSending={isSending}
-        label={plan.keepBefore}
-        outcome={isDone && bench.kept}
-      />
-    </form>
+    </RecordForm>
   );
 }

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { useFieldDraft } from '../../drafts/useFieldDraft.js';
 import { SetPartsNeededDocument, type PlannedTaskFragment } from '../../gql/graphql.js';
-import { RecordFormEnd } from '../../parts/RecordFormEnd.js';
+import { RecordForm } from '../../parts/RecordForm.js';
 import { useTexts } from '../../texts/textsContext.js';
 import { FindPart } from './FindPart.js';
 import { keptParts, partsOf, partsText, readParts } from './neededParts.js';
@@ -41,12 +41,21 @@ export function TaskParts({
     fetchAgain();
   };
   return (
-    <form
+    <RecordForm
       className={styles['form']}
-      onSubmit={(event) => {
-        event.preventDefault();
-        void keep();
-      }}
+      fields={fields}
+      nameOf={() => plan.parts}
+      writtenOf={(_name, value) =>
+        partsOf(value)
+          .map(({ name, quantity }) => `${quantity} × ${name}`)
+          .join('\n')
+      }
+      problems={problems}
+      shown={parts.map((_part, index) => ['parts', String(index)])}
+      isSending={isSending}
+      label={plan.keepParts}
+      outcome={isDone && bench.kept}
+      keep={keep}
     >
       <h4>{plan.parts}</h4>
       <PartRows
@@ -62,20 +71,6 @@ export function TaskParts({
           type(partsText([...parts, { ...part, quantity: '1' }]));
         }}
       />
-      <RecordFormEnd
-        fields={fields}
-        nameOf={() => plan.parts}
-        writtenOf={(_name, value) =>
-          partsOf(value)
-            .map(({ name, quantity }) => `${quantity} × ${name}`)
-            .join('\n')
-        }
-        problems={problems}
-        shown={parts.map((_part, index) => ['parts', String(index)])}
-        isSending={isSending}
-        label={plan.keepParts}
-        outcome={isDone && bench.kept}
-      />
-    </form>
+    </RecordForm>
   );
 }

@@ -5,13 +5,13 @@ import { useTexts } from '../texts/textsContext.js';
 import { Button } from './Button.js';
 import { ProblemsElsewhere } from './ProblemsAt.js';
 import { SettleFields } from './SettleFields.js';
-import styles from './RecordFormEnd.module.css';
+import styles from './RecordForm.module.css';
 
 /**
- * The end of a form that changes a record: what somebody else wrote meanwhile, the problems that no
+ * A form that changes a record: its fields, what somebody else wrote meanwhile, the problems that no
  * field shows, the button, and what came of it.
  */
-export function RecordFormEnd<Values extends Fields>({
+export function RecordForm<Values extends Fields>({
   fields,
   nameOf,
   writtenOf,
@@ -22,6 +22,9 @@ export function RecordFormEnd<Values extends Fields>({
   weight = 'plain',
   label,
   outcome,
+  className,
+  keep,
+  children,
 }: {
   fields: FieldDraft<Values>;
   nameOf: (name: keyof Values & string) => string;
@@ -37,13 +40,24 @@ export function RecordFormEnd<Values extends Fields>({
   /** What the button says; that it is written down, unless said otherwise. */
   label?: string;
   outcome: ReactNode;
+  className: string | undefined;
+  /** Sends what was changed. */
+  keep: () => Promise<void>;
+  children: ReactNode;
 }) {
   const { bench, frame } = useTexts();
   const { theirChanges, settle, isKept } = fields;
   // Who is out of date sees the other's words beside the own ones instead of a refusal.
   const isStale = problems.some(({ code }) => code === 'OUT_OF_DATE');
   return (
-    <>
+    <form
+      className={className}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void keep();
+      }}
+    >
+      {children}
       {theirChanges.length > 0 && !isSending && (
         <SettleFields
           changes={theirChanges}
@@ -64,6 +78,6 @@ export function RecordFormEnd<Values extends Fields>({
       <p role="status" className={styles['outcome']}>
         {outcome}
       </p>
-    </>
+    </form>
   );
 }
